@@ -1,0 +1,144 @@
+using Longrail.Physics.Geometry;
+
+namespace Longrail.Physics.Contacts;
+
+/// <summary>Ball in a yielding cushion: the yielding law, a stretch at a time.</summary>
+/// <remarks>
+/// The shot's loop moves a pressed ball on by stretches of a fraction of the contact time, so that whatever else happens meanwhile - a second ball,
+/// another cushion, a drop - happens to a ball that is still in the rubber. Within a stretch fourth-order Runge-Kutta steps end
+/// where the law changes: deepest point, way out, a slip that dies, a stuck contact that lets go.
+/// </remarks>
+internal static class CushionRubber
+{
+    /// <summary>Slip below which a contact counts as not slipping, as a part of the ball's largest speed.</summary>
+    private const double StillFraction = 1e-7;
+
+    /// <summary>The deepest point is met when the speed into the rubber is below this part of <see cref="StickModes.Still"/>.</summary>
+    private const double TurnFraction = 1e-3;
+
+    /// <summary>The ball is out when it is within this of the touch line, metres: rounding of coordinates of a few metres.</summary>
+    private const double OutWithin = 1e-13;
+
+    /// <summary>More steps than a stretch can need (about ten); what is left of the stretch is then left to the next one.</summary>
+    private const int StepLimit = 60;
+
+    /// <summary>Moves a pressed ball on.</summary>
+    /// <param name="ball">The ball; moved on.</param>
+    /// <param name="slot">The piece of rubber; remembers its depth.</param>
+    /// <param name="modes">Which contacts stick; carried from stretch to stretch.</param>
+    /// <param name="pieces">The table's pieces of cushion.</param>
+    /// <param name="law">The rubber.</param>
+    /// <param name="stretch">Longest time to move on, seconds.</param>
+    /// <param name="lift">Added to: upward speed where the bed would have had to pull, m/s.</param>
+    /// <param name="left">Whether the ball has come out.</param>
+    /// <returns>The time moved on, seconds.</returns>
+    internal static double Advance(
+        ref PressedBall ball, ref RubberSlot slot, ref StickModes modes, RubberPiece[] pieces, in RubberLaw law, double stretch,
+        ref double lift, out bool left)
+    {
+        ref readonly RubberPiece piece = ref pieces[slot.Piece];
+        double elapsed = 0;
+        left = false;
+        modes.Still = StillFraction * Math.Max(ball.Velocity.Length, ball.Surface.Length);
+        for (int steps = 0; elapsed < stretch && !left && steps < StepLimit; steps++)
+        {
+            double step = stretch - elapsed;
+            step = Step(ref ball, ref slot, ref modes, piece, law, step, ref lift, out left);
+            elapsed += step;
+        }
+
+        return elapsed;
+    }
+
+    private static double Step(
+        ref PressedBall ball, ref RubberSlot slot, ref StickModes modes, in RubberPiece piece, in RubberLaw law, double step,
+        ref double lift, out bool left)
+    {
+        left = false;
+        double depth = -piece.Gap(ball.Position, law.Reach, out Vec2 into);
+        LocalMotion u = ball.Seen(into);
+        double turn = TurnFraction * modes.Still;
+        if (!slot.Returning && u.Vy <= turn && depth > OutWithin)
+        {
+            slot.Returning = true;
+            slot.Deepest = Math.Max(slot.Deepest, depth);
+        }
+        else if (slot.Returning && u.Vy > turn && depth >= slot.Deepest)
+        {
+            slot.Returning = false;
+        }
+
+        if (u.Vy <= 0 && depth <= OutWithin)
+        {
+            left = true;
+            return 0;
+        }
+
+        bool returning = slot.Returning;
+        double normal = law.Force(depth, returning);
+        double slack = StickSlip.Slack(normal, law.Gravity, law.Rounding);
+        NoseBedForces forces = StickSlip.Decide(u, normal, law.Gravity, law.Friction, slack, ref modes);
+        LocalMotion rates = forces.Rates(normal, law.Friction);
+        PressedBall k1 = PressedBall.Rate(ball.Velocity, rates, into);
+        step = StickSlip.LongestStep(u, rates, law.Friction, modes, step);
+        double noseMargin = modes.NoseSticks ? forces.NoseMargin(normal, law.Friction) : 0;
+        double bedMargin = modes.BedSticks ? forces.BedMargin(law.Friction) : 0;
+
+        for (int attempt = 0; ; attempt++)
+        {
+            PressedBall k2 = Rate(ball.Plus(k1, 0.5 * step), returning, modes, piece, law);
+            PressedBall k3 = Rate(ball.Plus(k2, 0.5 * step), returning, modes, piece, law);
+            PressedBall k4 = Rate(ball.Plus(k3, step), returning, modes, piece, law);
+            PressedBall end = ball.Plus(k1, step / 6).Plus(k2, step / 3).Plus(k3, step / 3).Plus(k4, step / 6);
+            double endDepth = -piece.Gap(end.Position, law.Reach, out Vec2 endInto);
+            double endSpeed = end.Velocity.Dot(endInto);
+
+            double shorter = 1.0;
+            if (attempt < 10)
+            {
+                if (!returning && u.Vy > 0 && endSpeed < -turn) shorter = u.Vy / (u.Vy - endSpeed);
+                if (returning && endDepth < -OutWithin && endSpeed < 0) shorter = WayOut(depth, endDepth, u.Vy, step);
+                if (returning && endSpeed > 0 && endDepth > slot.Deepest * (1 + 1e-12) && depth < slot.Deepest)
+                    shorter = (slot.Deepest - depth) / (endDepth - depth);
+                double held = StickSlip.FractionHeld(
+                    end.Seen(endInto), law.Force(endDepth, returning), law.Gravity, law.Friction, slack, modes, noseMargin, bedMargin);
+                shorter = Math.Min(shorter, held);
+            }
+
+            if (shorter >= 1.0)
+            {
+                ball = end;
+                lift += step * forces.Lift;
+                left = returning && endDepth <= OutWithin && endSpeed <= 0;
+                return step;
+            }
+
+            step *= shorter;
+        }
+    }
+
+    private static PressedBall Rate(
+        in PressedBall ball, bool returning, in StickModes modes, in RubberPiece piece, in RubberLaw law)
+    {
+        double depth = -piece.Gap(ball.Position, law.Reach, out Vec2 into);
+        double normal = law.Force(depth, returning);
+        LocalMotion rates = NoseBedForces.At(ball.Seen(into), normal, law.Gravity, law.Friction, modes).Rates(normal, law.Friction);
+        return PressedBall.Rate(ball.Velocity, rates, into);
+    }
+
+    /// <summary>Part of the step after which the depth is zero; the depth is taken as a parabola through start, its slope, and the end.</summary>
+    private static double WayOut(double depth, double endDepth, double speedIn, double step)
+    {
+        double b = speedIn * step;
+        double a = endDepth - depth - b;
+        double discriminant = b * b - 4 * a * depth;
+        if (discriminant >= 0)
+        {
+            double root = Math.Sqrt(discriminant);
+            double fraction = b <= 0 ? 2 * depth / (-b + root) : a < 0 ? (-b - root) / (2 * a) : double.NaN;
+            if (fraction is > 0 and < 1) return fraction;
+        }
+
+        return depth > 0 ? depth / (depth - endDepth) : 0.5;
+    }
+}

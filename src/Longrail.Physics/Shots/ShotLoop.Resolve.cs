@@ -1,0 +1,208 @@
+using Longrail.Physics.Contacts;
+using Longrail.Physics.Equipment;
+using Longrail.Physics.Geometry;
+using Longrail.Physics.Motion;
+
+namespace Longrail.Physics.Shots;
+
+/// <content>What happens at an event.</content>
+internal sealed partial class ShotLoop
+{
+    private void Resolve(Occurrence next)
+    {
+        switch (next.Kind)
+        {
+            case ForecastKind.Drop: Drop(next.A, next.Index); break;
+            case ForecastKind.BallsMeet: BallsMeet(next.A, next.B); break;
+            case ForecastKind.Touch: Touch(next.A, next.Index); break;
+            case ForecastKind.RubberStretchEnds: RubberStretchEnds(next.A); break;
+            case ForecastKind.MouthCrossed: _stale[next.A] = true; break;
+            default: PhaseEnds(next.A); break;
+        }
+    }
+
+    private void PhaseEnds(int i)
+    {
+        ref readonly BallTrack ball = ref _balls[i];
+        MotionPhase phase = ball.Phase;
+        BallState before = ball.StateAt(_now);
+        BallState after = EndOfPhase(ball, before);
+        SetFree(i, after);
+        if (phase == MotionPhase.Pivoting) return;
+        bool rolls = _balls[i].Phase == MotionPhase.Rolling;
+        ref EventEntry entry = ref Record(phase == MotionPhase.Sliding && rolls ? ShotEventKind.SlideEnds : ShotEventKind.Stops, i);
+        entry.BeforeA = before;
+        entry.AfterA = _balls[i].Start;
+    }
+
+    /// <summary>The state with the ended phase's own condition met exactly.</summary>
+    private static BallState EndOfPhase(in BallTrack ball, BallState end) => ball.Phase switch
+    {
+        MotionPhase.Sliding => FreeMotion.Rolling(end.Position, FreeMotion.FinalVelocity(ball.Start, ball.Radius), end.Spin.Z, ball.Radius),
+        MotionPhase.Rolling => new BallState(end.Position, Vec2.Zero, new Vec3(0, 0, end.Spin.Z)),
+        _ => BallState.AtRest(end.Position),
+    };
+
+    private void Drop(int i, int pocket)
+    {
+        BallState state = StateNow(i);
+        if (_balls[i].Phase == MotionPhase.InRubber)
+        {
+            CloseTouch(i, ref _balls[i].First);
+            CloseTouch(i, ref _balls[i].Second);
+        }
+
+        ref EventEntry entry = ref Record(ShotEventKind.Pocketed, i);
+        entry.BeforeA = entry.AfterA = state;
+        entry.Pocket = (PocketName)pocket;
+        entry.HasPocket = true;
+
+        ref BallTrack ball = ref _balls[i];
+        ball.Phase = MotionPhase.Pocketed;
+        ball.Since = _now;
+        ball.Until = double.PositiveInfinity;
+        ball.Start = state;
+        ball.Acceleration = ball.SpinRate = Vec2.Zero;
+        ball.VerticalRate = 0;
+        ball.Pocket = (PocketName)pocket;
+        StretchBegins(i);
+    }
+
+    /// <summary>A ball's state now; a pressed ball is followed to this instant first.</summary>
+    private BallState StateNow(int i)
+    {
+        if (_balls[i].Phase == MotionPhase.InRubber) InterruptRubber(i);
+        return _balls[i].StateAt(_now);
+    }
+
+    private void BallsMeet(int i, int j)
+    {
+        for (int k = 0; k < _count; k++) _states[k] = _balls[k].StateAt(_now);
+        _states[i] = StateNow(i);
+        _states[j] = StateNow(j);
+        double closing = (_states[i].Velocity - _states[j].Velocity).Dot((_states[j].Position - _states[i].Position).Normalized());
+        CollectCluster(i, j, closing);
+        double restitution = closing < LoopLimits.LosslessClosing ? 1.0 : _equipment.BallSet.Restitution;
+        BallFriction friction = _equipment.BallSet.Friction;
+        Array.Copy(_states, _statesBefore, _count);
+
+        if (_cluster.Count == 1)
+        {
+            BallContactResult met = BallContact.Collide(
+                ref _states[i], _sizes[i].Radius, _sizes[i].Mass, ref _states[j], _sizes[j].Radius, _sizes[j].Mass, restitution, friction);
+            RecordMeeting(i, j, Hop.Height(met.UpwardSpeed, _equipment.Table.Gravity));
+            Continue(i);
+            Continue(j);
+            return;
+        }
+
+        _cluster.Resolve(_states.AsSpan(0, _count), _sizes.AsSpan(0, _count), restitution, friction);
+        for (int t = 0; t < _cluster.Count; t++)
+        {
+            _cluster.Pair(t, out int a, out int b);
+            if (!_cluster.Pushed(t)) continue;
+            RecordMeeting(a, b, 0);
+        }
+
+        for (int k = 0; k < _count; k++)
+        {
+            if (_cluster.Has(k)) Continue(k);
+        }
+    }
+
+    /// <summary>Collects the touching pairs that hang together with the two balls that meet.</summary>
+    private void CollectCluster(int i, int j, double closing)
+    {
+        _cluster.Clear(_count);
+        _cluster.Add(i, j, 0);
+        // What is pressed together by less than a tenth of the contact's depth is touching as far as the contact can tell.
+        double bridged = Math.Min(LoopLimits.BridgedGap, 0.1 * closing * BallCluster.TypicalContactTime) + LoopLimits.FrozenGap;
+        bool grown = true;
+        while (grown)
+        {
+            grown = false;
+            for (int a = 0; a < _count; a++)
+            {
+                if (_balls[a].Phase == MotionPhase.Pocketed) continue;
+                for (int b = a + 1; b < _count; b++)
+                {
+                    if (_balls[b].Phase == MotionPhase.Pocketed || (a == i && b == j)) continue;
+                    if (!_cluster.Has(a) && !_cluster.Has(b)) continue;
+                    if (_cluster.HasPair(a, b)) continue;
+                    double gap = _states[a].Position.DistanceTo(_states[b].Position) - BallContact.Reach(_sizes[a].Radius, _sizes[b].Radius);
+                    if (gap > bridged) continue;
+                    _cluster.Add(a, b, Math.Max(gap, 0));
+                    grown = true;
+                }
+            }
+        }
+
+        // Pressed members must be followed to this instant like the two that meet.
+        if (_cluster.Count == 1) return;
+        for (int k = 0; k < _count; k++)
+        {
+            if (k != i && k != j && _cluster.Has(k)) _states[k] = StateNow(k);
+        }
+    }
+
+    private void RecordMeeting(int i, int j, double hop)
+    {
+        Vec2 normal = (_statesBefore[j].Position - _statesBefore[i].Position).Normalized();
+        bool firstStrikes = _statesBefore[i].Velocity.Dot(normal) >= -_statesBefore[j].Velocity.Dot(normal);
+        (int striker, int struck) = firstStrikes ? (i, j) : (j, i);
+        ref EventEntry entry = ref Record(ShotEventKind.BallsMeet, striker);
+        entry.B = struck;
+        entry.BeforeA = _statesBefore[striker];
+        entry.AfterA = _states[striker];
+        entry.BeforeB = _statesBefore[struck];
+        entry.AfterB = _states[struck];
+        entry.HopHeight = hop;
+    }
+
+    /// <summary>A ball goes on from a state that a collision gave it: free, or still in the rubber.</summary>
+    private void Continue(int i)
+    {
+        if (_balls[i].Phase == MotionPhase.InRubber) ContinueInRubber(i, _states[i]);
+        else SetFree(i, _states[i]);
+    }
+
+    private void Touch(int i, int piece)
+    {
+        BallState state = StateNow(i);
+        ref BallTrack ball = ref _balls[i];
+        RubberPiece rubber = _field.Outline.Pieces[piece];
+        rubber.Gap(state.Position, ball.Reach, out Vec2 into);
+        double closing = state.Velocity.Dot(into);
+        ref EventEntry entry = ref RecordTouch(i, rubber, state, into);
+        if (_equipment.Cushion.Law == CushionLaw.Yielding || closing < LoopLimits.LeaningSpeed || ball.Phase == MotionPhase.InRubber)
+        {
+            EnterRubber(i, state, piece, _events.Count - 1);
+            return;
+        }
+
+        PressedBall pressed = Press(state, ball.Radius);
+        LocalMotion after = CushionImpulse.Rebound(pressed.Seen(into), _equipment.Cushion.Restitution, _rubber[i].Friction, out double lift);
+        PressedBall rebound = PressedBall.Rate(Vec2.Zero, after, into);
+        entry.AfterA = new BallState(state.Position, rebound.Velocity, (1.0 / ball.Radius) * rebound.Surface);
+        entry.HopHeight = Hop.Height(lift, _equipment.Table.Gravity);
+        SetFree(i, entry.AfterA);
+    }
+
+    /// <summary>Opens the event of a touch: on the straight nose it is a cushion, elsewhere a jaw.</summary>
+    private ref EventEntry RecordTouch(int i, in RubberPiece rubber, BallState state, Vec2 into)
+    {
+        double along = (state.Position - rubber.Start).Dot(rubber.Direction);
+        bool straight = along >= rubber.SolidFrom && along <= rubber.SolidTo;
+        ref EventEntry entry = ref Record(straight ? ShotEventKind.Cushion : ShotEventKind.Jaw, i);
+        entry.BeforeA = entry.AfterA = state;
+        entry.Cushion = rubber.Cushion;
+        entry.HasCushion = true;
+        if (!straight)
+        {
+            entry.Pocket = along < rubber.SolidFrom ? rubber.AtStart.Pocket : rubber.AtEnd.Pocket;
+            entry.HasPocket = true;
+        }
+
+        return ref entry;
+    }
+}
