@@ -12,9 +12,6 @@ internal static class CushionImpulse
     /// <summary>Steps over a compression whose friction is mild. Fourth order: the error falls by 16 when this doubles.</summary>
     private const int StepsToStop = 24;
 
-    /// <summary>Slip below which a contact counts as not slipping, as a part of the speed on arrival.</summary>
-    private const double StillFraction = 1e-7;
-
     /// <summary>Far more steps than any contact takes (tens); ends the loop if friction beyond all reason keeps pulling the ball in.</summary>
     private const int StepLimit = 2000;
 
@@ -26,7 +23,7 @@ internal static class CushionImpulse
     internal static LocalMotion Rebound(LocalMotion u, double restitution, in NoseBedLaw law, out double lift)
     {
         StickModes modes = default;
-        modes.Still = StillFraction * u.Largest;
+        modes.ScaleTo(u.Largest);
         double stepSize = u.Vy / (law.Cos * StepsToStop);
         double settled = 1e-13 * u.Vy;
         double work = 0;
@@ -56,7 +53,7 @@ internal static class CushionImpulse
         double slack = StickSlip.Slack(1.0, 0.0, 0.0);
         NoseBedForces forces = StickSlip.Decide(u, 1.0, 0.0, law, slack, ref modes);
         LocalMotion k1 = forces.Rates(1.0, law);
-        step = StickSlip.LongestStep(u, k1, law, modes, step);
+        step = StickSlip.LongestStep(u, k1, forces, 1.0, law, modes, step);
         double noseMargin = modes.NoseSticks ? forces.NoseMargin(1.0, law) : 0;
         double bedMargin = modes.BedSticks ? forces.BedMargin(law) : 0;
 

@@ -10,9 +10,6 @@ namespace Longrail.Physics.Contacts;
 /// </remarks>
 internal static class CushionRubber
 {
-    /// <summary>Slip below which a contact counts as not slipping, as a part of the ball's largest speed.</summary>
-    private const double StillFraction = 1e-7;
-
     /// <summary>The deepest point is met when the speed into the rubber is below this part of <see cref="StickModes.Still"/>.</summary>
     private const double TurnFraction = 1e-3;
 
@@ -39,7 +36,7 @@ internal static class CushionRubber
         ref readonly RubberPiece piece = ref pieces[slot.Piece];
         double elapsed = 0;
         left = false;
-        modes.Still = StillFraction * Math.Max(ball.Velocity.Length, ball.Surface.Length);
+        modes.ScaleTo(Math.Max(ball.Velocity.Length, ball.Surface.Length));
         for (int steps = 0; elapsed < stretch && !left && steps < StepLimit; steps++)
         {
             double step = stretch - elapsed;
@@ -80,7 +77,7 @@ internal static class CushionRubber
         NoseBedForces forces = StickSlip.Decide(u, normal, law.Gravity, law.Friction, slack, ref modes);
         LocalMotion rates = forces.Rates(normal, law.Friction);
         PressedBall k1 = PressedBall.Rate(ball.Velocity, rates, into);
-        step = StickSlip.LongestStep(u, rates, law.Friction, modes, step);
+        step = StickSlip.LongestStep(u, rates, forces, normal, law.Friction, modes, step);
         double noseMargin = modes.NoseSticks ? forces.NoseMargin(normal, law.Friction) : 0;
         double bedMargin = modes.BedSticks ? forces.BedMargin(law.Friction) : 0;
 

@@ -28,35 +28,25 @@ internal readonly record struct LocalMotion(double Vx, double Vy, double Ax, dou
         into = Vy + Ax;
     }
 
+    /// <summary>Direction of the slip at the nose; shorter than one where the contact creeps.</summary>
     internal void NoseDirection(in NoseBedLaw law, in StickModes modes, out double x, out double y)
     {
-        NoseSlip(law, out double along, out double up);
-        double speed = Math.Sqrt(along * along + up * up);
-        if (speed > modes.Still)
-        {
-            x = along / speed;
-            y = up / speed;
-        }
-        else
-        {
-            x = modes.NoseX;
-            y = modes.NoseY;
-        }
+        NoseSlip(law, out x, out y);
+        Direct(ref x, ref y, modes.NoseCreeps ? modes.Creep : 0);
     }
 
+    /// <summary>Direction of the slip at the bed; shorter than one where the contact creeps.</summary>
     internal void BedDirection(in StickModes modes, out double x, out double y)
     {
-        BedSlip(out double along, out double into);
-        double speed = Math.Sqrt(along * along + into * into);
-        if (speed > modes.Still)
-        {
-            x = along / speed;
-            y = into / speed;
-        }
-        else
-        {
-            x = modes.BedX;
-            y = modes.BedY;
-        }
+        BedSlip(out x, out y);
+        Direct(ref x, ref y, modes.BedCreeps ? modes.Creep : 0);
+    }
+
+    private static void Direct(ref double x, ref double y, double least)
+    {
+        double speed = Math.Max(Math.Sqrt(x * x + y * y), least);
+        if (!(speed > 0)) return;
+        x /= speed;
+        y /= speed;
     }
 }

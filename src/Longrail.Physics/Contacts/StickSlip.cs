@@ -10,13 +10,16 @@ internal static class StickSlip
     /// step that ends where it lets go is not tried again and again.</summary>
     private const double InHand = 1e-9;
 
+    /// <summary>Step times rate of a creeping contact; Runge-Kutta's fourth order is stable up to 2.78.</summary>
+    private const double CreepStep = 1.5;
+
     /// <summary>What a contact must have in hand to stick, in the units of the forces.</summary>
     /// <param name="normal">Normal force at the nose.</param>
     /// <param name="gravity">Weight.</param>
     /// <param name="rounding">How far rounding of the ball's place can change the normal force.</param>
     internal static double Slack(double normal, double gravity, double rounding) => InHand * (normal + gravity) + rounding;
 
-    /// <summary>Decides the modes at the start of a step: a contact without slip sticks if Coulomb's law can hold it.</summary>
+    /// <summary>Decides the modes at the start of a step: a contact without slip sticks if Coulomb's law can hold it, else it creeps.</summary>
     /// <param name="u">Motion in the cushion's frame.</param>
     /// <param name="normal">Normal force at the nose per unit mass.</param>
     /// <param name="gravity">Weight per unit mass.</param>
@@ -27,57 +30,53 @@ internal static class StickSlip
     internal static NoseBedForces Decide(
         in LocalMotion u, double normal, double gravity, in NoseBedLaw law, double slack, ref StickModes modes)
     {
-        u.NoseSlip(law, out double noseAlong, out double noseUp);
-        u.BedSlip(out double bedAlong, out double bedInto);
-        double still = modes.Still * modes.Still;
-        bool nose = modes.NoseSticks || noseAlong * noseAlong + noseUp * noseUp <= still;
-        bool bed = modes.BedSticks || bedAlong * bedAlong + bedInto * bedInto <= still;
-        modes.NoseSticks = nose;
-        modes.BedSticks = bed;
-        NoseBedForces forces = NoseBedForces.At(u, normal, gravity, law, modes);
-        if (!nose && !bed) return forces;
-        bool noseHolds = !nose || forces.NoseMargin(normal, law) >= slack;
-        bool bedHolds = !bed || forces.BedMargin(law) >= slack;
-        if (noseHolds && bedHolds) return forces;
+        u.NoseSlip(law, out double x, out double y);
+        Classify(x * x + y * y, modes, ref modes.NoseSticks, ref modes.NoseCreeps);
+        u.BedSlip(out x, out y);
+        Classify(x * x + y * y, modes, ref modes.BedSticks, ref modes.BedCreeps);
 
-        // Slip sets in against the friction that would have been needed.
-        if (!noseHolds) Against(forces.NoseAlong, forces.NoseUp, out modes.NoseX, out modes.NoseY);
-        if (!bedHolds) Against(forces.BedAlong, forces.BedInto, out modes.BedX, out modes.BedY);
-        if (nose && bed && (noseHolds || bedHolds))
+        // Each round lets go what cannot be held, so there are at most three.
+        while (true)
         {
-            // One lets go; the other may still hold once it has.
-            modes.NoseSticks = noseHolds;
-            modes.BedSticks = bedHolds;
-            forces = NoseBedForces.At(u, normal, gravity, law, modes);
-            bool holds = noseHolds ? forces.NoseMargin(normal, law) >= slack : forces.BedMargin(law) >= slack;
-            if (holds) return forces;
-            if (noseHolds) Against(forces.NoseAlong, forces.NoseUp, out modes.NoseX, out modes.NoseY);
-            else Against(forces.BedAlong, forces.BedInto, out modes.BedX, out modes.BedY);
-        }
-        else if (nose && bed)
-        {
-            // Neither holds with the other; the bed alone may (it carries the weight even before the rubber pushes).
-            modes.NoseSticks = false;
-            forces = NoseBedForces.At(u, normal, gravity, law, modes);
-            if (forces.BedMargin(law) >= slack) return forces;
-        }
+            NoseBedForces forces = NoseBedForces.At(u, normal, gravity, law, modes);
+            bool noseHolds = !modes.NoseSticks || forces.NoseMargin(normal, law) >= slack;
+            bool bedHolds = !modes.BedSticks || forces.BedMargin(law) >= slack;
+            if (noseHolds && bedHolds) return forces;
 
-        modes.NoseSticks = false;
-        modes.BedSticks = false;
-        return NoseBedForces.At(u, normal, gravity, law, modes);
+            // If neither holds with the other, the bed may hold alone: it carries the weight before the rubber pushes.
+            if (!noseHolds)
+            {
+                modes.NoseSticks = false;
+                modes.NoseCreeps = true;
+            }
+            else
+            {
+                modes.BedSticks = false;
+                modes.BedCreeps = true;
+            }
+        }
     }
 
-    /// <summary>The longest step that does not carry a slip past zero.</summary>
-    internal static double LongestStep(in LocalMotion u, in LocalMotion rates, in NoseBedLaw law, in StickModes modes, double step)
+    /// <summary>The longest step that neither carries a slip past zero nor upsets a creeping contact.</summary>
+    internal static double LongestStep(
+        in LocalMotion u, in LocalMotion rates, in NoseBedForces forces, double normal, in NoseBedLaw law, in StickModes modes, double step)
     {
-        if (!modes.NoseSticks)
+        if (modes.NoseCreeps)
+        {
+            step = Math.Min(step, CreepStep * modes.Creep / (3.5 * law.NoseFriction * normal));
+        }
+        else if (!modes.NoseSticks)
         {
             u.NoseSlip(law, out double x, out double y);
             rates.NoseSlip(law, out double dx, out double dy);
             step = Approach(x, y, dx, dy, modes.Still, step);
         }
 
-        if (!modes.BedSticks)
+        if (modes.BedCreeps)
+        {
+            step = Math.Min(step, CreepStep * modes.Creep / (3.5 * law.BedFriction * forces.BedLoad));
+        }
+        else if (!modes.BedSticks)
         {
             u.BedSlip(out double x, out double y);
             rates.BedSlip(out double dx, out double dy);
@@ -99,6 +98,12 @@ internal static class StickSlip
         return modes.BedSticks ? Math.Min(fraction, Held(bedMargin, forces.BedMargin(law), slack)) : fraction;
     }
 
+    private static void Classify(double slipSquared, in StickModes modes, ref bool sticks, ref bool creeps)
+    {
+        if (creeps && slipSquared > modes.Creep * modes.Creep) creeps = false;
+        if (!creeps && slipSquared <= modes.Still * modes.Still) sticks = true;
+    }
+
     private static double Held(double start, double end, double slack) => end < -slack ? start / (start - end) : 1.0;
 
     private static double Approach(double x, double y, double dx, double dy, double still, double step)
@@ -108,12 +113,5 @@ internal static class StickSlip
         double closing = -(x * dx + y * dy);
         if (closing <= 0) return step;
         return Math.Min(step, ApproachFraction * square / closing);
-    }
-
-    private static void Against(double x, double y, out double directionX, out double directionY)
-    {
-        double length = Math.Sqrt(x * x + y * y);
-        directionX = length > 0 ? -x / length : 0;
-        directionY = length > 0 ? -y / length : 0;
     }
 }

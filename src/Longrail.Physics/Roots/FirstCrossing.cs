@@ -5,7 +5,7 @@ namespace Longrail.Physics.Roots;
 /// A gap g(t) counts as crossed at the first t in [0, limit] with g(t) &lt;= 0 and g'(t) &lt;= -fall, where fall &gt;= 0 is the slowest
 /// closing that counts. So a gap that rounding has made slightly negative but that opens again is no crossing
 /// (Bannerman et al., Comput. Part. Mech. 1, 191 (2014)), and two things that rest against each other do not meet for ever.
-/// "Never" is positive infinity.
+/// What closes more gently still counts once it has sunk in by a given amount. "Never" is positive infinity.
 /// <para>The quartic is split at its stationary points, which are the roots of a cubic split at its own: every interval is monotone, so
 /// a sign change holds exactly one root and bracketed Newton steps cannot miss it or leave it.</para>
 /// </remarks>
@@ -49,9 +49,24 @@ public static class FirstCrossing
     /// <param name="c4">Fourth-order coefficient.</param>
     /// <param name="limit">Last time of interest, finite.</param>
     /// <param name="fall">Slowest closing that counts, not negative.</param>
-    public static double Quartic(double c0, double c1, double c2, double c3, double c4, double limit, double fall = 0.0)
+    /// <param name="sink">How far a gap that closes more gently may sink below zero, or below its value at 0 if that is negative,
+    /// before it counts after all; infinite for ever.</param>
+    public static double Quartic(
+        double c0, double c1, double c2, double c3, double c4, double limit, double fall = 0.0,
+        double sink = double.PositiveInfinity)
     {
         var gap = new Quartic(c0, c1, c2, c3, c4);
+        double steep = Steep(gap, c0, limit, fall, out bool gentle);
+        if (!gentle || double.IsPositiveInfinity(sink)) return steep;
+        double bottom = Math.Min(c0, 0.0) - sink;
+        double deep = new Quartic(c0 - bottom, c1, c2, c3, c4).FirstAtOrBelowZero(0.0, c0 - bottom, Math.Min(limit, steep));
+        return Math.Min(steep, deep);
+    }
+
+    /// <summary>First time the gap is closed and closing fast enough; <paramref name="gentle"/> when it was closed too gently before.</summary>
+    private static double Steep(in Quartic gap, double c0, double limit, double fall, out bool gentle)
+    {
+        gentle = false;
         double from = 0.0;
         double valueFrom = c0;
         while (true)
@@ -60,6 +75,8 @@ public static class FirstCrossing
             if (double.IsPositiveInfinity(crossing)) return crossing;
             double slope = gap.Slope(crossing);
             if (slope < 0 && slope <= -fall) return crossing;
+
+            gentle = true;
 
             // Closed, but not closing fast enough: wait for the slope, and look whether the gap is still closed then.
             double steepEnough = gap.FirstSlopeBelow(-fall, crossing, limit);

@@ -9,6 +9,13 @@ internal static class LoopLimits
     /// in a press (about 15,000 a second as it stands).</remarks>
     internal const double SlowestClosing = 1e-4;
 
+    /// <summary>How far balls that close more slowly than that may sink into each other before they meet after all, metres.</summary>
+    internal const double Sink = 5e-8;
+
+    /// <summary>Closing speed below which a ball on a cushion's touch line is left alone, m/s. The rubber carries anything faster, so this
+    /// only has to be above rounding.</summary>
+    internal const double SlowestTouch = 1e-7;
+
     /// <summary>Ball-ball contacts slower than this give back all the speed they take, m/s; so a press neither sinks in nor stalls.</summary>
     internal const double LosslessClosing = 2e-4;
 

@@ -75,7 +75,7 @@ internal sealed class Playfield
         if (first >= 0 && Outline.Pieces[first].Cushion == cushion) return;
         if (second >= 0 && Outline.Pieces[second].Cushion == cushion) return;
         double time = FirstCrossing.Quadratic(
-            gap, speed, 0.5 * acceleration, Math.Min(limit, best), LoopLimits.SlowestClosing);
+            gap, speed, 0.5 * acceleration, Math.Min(limit, best), LoopLimits.SlowestTouch);
         if (time < best)
         {
             best = time;
@@ -112,14 +112,14 @@ internal sealed class Playfield
     {
         Vec2 n = jaw.FacingNormal;
         double facing = FirstCrossing.Quadratic(
-            (p - jaw.FacingStart).Dot(n) - reach, v.Dot(n), 0.5 * a.Dot(n), best, LoopLimits.SlowestClosing);
+            (p - jaw.FacingStart).Dot(n) - reach, v.Dot(n), 0.5 * a.Dot(n), best, LoopLimits.SlowestTouch);
         if (facing < best && (At(p, v, a, facing) - jaw.Centre).Dot(jaw.FacingDirection) > 0)
         {
             best = facing;
             next = new Forecast(facing, ForecastKind.Touch, piece);
         }
 
-        double rounding = CircleTime(p - jaw.Centre, v, a, jaw.Radius + reach, best, LoopLimits.SlowestClosing);
+        double rounding = CircleTime(p - jaw.Centre, v, a, jaw.Radius + reach, best, LoopLimits.SlowestTouch);
         if (rounding < best)
         {
             Vec2 fromCentre = At(p, v, a, rounding) - jaw.Centre;
@@ -136,7 +136,9 @@ internal sealed class Playfield
 
     private static void Back(double gap, double speed, double acceleration, ref double best, ref Forecast next)
     {
-        if (gap > LoopLimits.OnLine || (speed <= 0 && acceleration <= 0)) return;
+        // A ball on the line that is already going out has just crossed it, and may still be behind the other line of a corner.
+        if (gap > LoopLimits.OnLine || (gap > -LoopLimits.OnLine && speed > 0)) return;
+        if (speed <= 0 && acceleration <= 0) return;
         double time = FirstCrossing.Quadratic(-gap, -speed, -0.5 * acceleration, best);
         if (time < best)
         {

@@ -33,7 +33,7 @@ internal sealed partial class ShotLoop
     /// <summary>A pressed ball goes on with the velocity and spin that another ball gave it.</summary>
     private void ContinueInRubber(int i, BallState state)
     {
-        _balls[i].Modes.NoseSticks = _balls[i].Modes.BedSticks = false;
+        _balls[i].Modes = default;
         BeginStretch(i, Press(state, _balls[i].Radius));
     }
 

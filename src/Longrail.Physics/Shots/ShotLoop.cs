@@ -200,7 +200,8 @@ internal sealed partial class ShotLoop
         if (distanceSquared > farthest * farthest) return double.PositiveInfinity;
         double time = FirstCrossing.Quartic(
             distanceSquared - reach * reach, 2 * p.Dot(v), v.LengthSquared + p.Dot(acceleration), v.Dot(acceleration),
-            0.25 * acceleration.LengthSquared, limit, 2 * reach * LoopLimits.SlowestClosing);
+            0.25 * acceleration.LengthSquared, limit,
+            2 * reach * LoopLimits.SlowestClosing, 2 * reach * LoopLimits.Sink);
         return _now + time;
     }
 
