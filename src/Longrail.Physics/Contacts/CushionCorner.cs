@@ -43,8 +43,7 @@ internal static class CushionCorner
         double speed = ball.Velocity.Dot(into);
         if (!slot.Returning && speed <= 0)
         {
-            slot.Returning = true;
-            slot.Deepest = Math.Max(slot.Deepest, depth);
+            slot.TurnBack(depth, law);
         }
         else if (slot.Returning && speed > 0 && depth >= slot.Deepest)
         {
@@ -77,7 +76,7 @@ internal static class CushionCorner
         ref double load, ref Vec2 force, ref Vec3 torque)
     {
         double depth = -pieces[slot.Piece].Gap(ball.Position, law.Reach, out Vec2 into);
-        double normal = law.Force(depth, slot.Returning);
+        double normal = law.Force(depth, slot.Loses);
         NoseBedLaw tilt = law.Friction;
         ball.Seen(into).NoseSlip(tilt, out double slipAlong, out double slipUp);
         double speed = Math.Max(Math.Sqrt(slipAlong * slipAlong + slipUp * slipUp), smooth);

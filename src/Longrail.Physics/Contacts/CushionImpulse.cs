@@ -12,6 +12,9 @@ internal static class CushionImpulse
     /// <summary>Steps over a compression whose friction is mild. Fourth order: the error falls by 16 when this doubles.</summary>
     private const int StepsToStop = 24;
 
+    /// <summary>More steps than a contact takes unless a slip hovers near zero.</summary>
+    private const int UsualSteps = 120;
+
     /// <summary>Far more steps than any contact takes (tens); ends the loop if friction beyond all reason keeps pulling the ball in.</summary>
     private const int StepLimit = 2000;
 
@@ -32,14 +35,14 @@ internal static class CushionImpulse
 
         while (u.Vy > settled && steps++ < StepLimit)
         {
-            Step(ref u, ref modes, law, stepSize, ref work, ref lift, stopAtZeroSpeed: true, stopAtWork: double.NegativeInfinity);
+            Step(ref u, ref modes, law, stepSize, steps > UsualSteps, ref work, ref lift, stopAtZeroSpeed: true, stopAtWork: double.NegativeInfinity);
         }
 
         double left = (1.0 - restitution * restitution) * work;
         double close = 1e-13 * work;
         while (work > left + close && steps++ < StepLimit)
         {
-            Step(ref u, ref modes, law, stepSize, ref work, ref lift, stopAtZeroSpeed: false, stopAtWork: left);
+            Step(ref u, ref modes, law, stepSize, steps > UsualSteps, ref work, ref lift, stopAtZeroSpeed: false, stopAtWork: left);
         }
 
         return u;
@@ -47,11 +50,11 @@ internal static class CushionImpulse
 
     /// <summary>One Runge-Kutta step, shortened to end where the speed is zero, the work is done, or a stuck contact lets go.</summary>
     private static void Step(
-        ref LocalMotion u, ref StickModes modes, in NoseBedLaw law, double step, ref double work, ref double lift,
-        bool stopAtZeroSpeed, double stopAtWork)
+        ref LocalMotion u, ref StickModes modes, in NoseBedLaw law, double step, bool hovering, ref double work,
+        ref double lift, bool stopAtZeroSpeed, double stopAtWork)
     {
         double slack = StickSlip.Slack(1.0, 0.0, 0.0);
-        NoseBedForces forces = StickSlip.Decide(u, 1.0, 0.0, law, slack, ref modes);
+        NoseBedForces forces = StickSlip.Decide(u, 1.0, 0.0, law, slack, hovering, ref modes);
         LocalMotion k1 = forces.Rates(1.0, law);
         step = StickSlip.LongestStep(u, k1, forces, 1.0, law, modes, step);
         double noseMargin = modes.NoseSticks ? forces.NoseMargin(1.0, law) : 0;

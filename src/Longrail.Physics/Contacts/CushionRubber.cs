@@ -13,11 +13,14 @@ internal static class CushionRubber
     /// <summary>The deepest point is met when the speed into the rubber is below this part of <see cref="StickModes.Still"/>.</summary>
     private const double TurnFraction = 1e-3;
 
-    /// <summary>The ball is out when it is within this of the touch line, metres: rounding of coordinates of a few metres.</summary>
-    private const double OutWithin = 1e-13;
+    /// <summary>A depth is met (the touch line, or the old deepest point) within this, metres: rounding of coordinates of a few metres.</summary>
+    private const double DepthRounding = 1e-13;
+
+    /// <summary>More steps than a stretch takes unless a slip hovers near zero.</summary>
+    private const int UsualSteps = 20;
 
     /// <summary>More steps than a stretch can need (about ten); what is left of the stretch is then left to the next one.</summary>
-    private const int StepLimit = 60;
+    private const int StepLimit = 300;
 
     /// <summary>Moves a pressed ball on.</summary>
     /// <param name="ball">The ball; moved on.</param>
@@ -40,7 +43,7 @@ internal static class CushionRubber
         for (int steps = 0; elapsed < stretch && !left && steps < StepLimit; steps++)
         {
             double step = stretch - elapsed;
-            step = Step(ref ball, ref slot, ref modes, piece, law, step, ref lift, out left);
+            step = Step(ref ball, ref slot, ref modes, piece, law, step, steps > UsualSteps, ref lift, out left);
             elapsed += step;
         }
 
@@ -49,32 +52,32 @@ internal static class CushionRubber
 
     private static double Step(
         ref PressedBall ball, ref RubberSlot slot, ref StickModes modes, in RubberPiece piece, in RubberLaw law, double step,
-        ref double lift, out bool left)
+        bool hovering, ref double lift, out bool left)
     {
         left = false;
         double depth = -piece.Gap(ball.Position, law.Reach, out Vec2 into);
         LocalMotion u = ball.Seen(into);
         double turn = TurnFraction * modes.Still;
-        if (!slot.Returning && u.Vy <= turn && depth > OutWithin)
+        if (!slot.Returning && u.Vy <= turn && depth > DepthRounding)
         {
-            slot.Returning = true;
-            slot.Deepest = Math.Max(slot.Deepest, depth);
+            slot.TurnBack(depth, law);
         }
-        else if (slot.Returning && u.Vy > turn && depth >= slot.Deepest)
+        else if (slot.Returning && u.Vy > turn && depth >= slot.Deepest - DepthRounding)
         {
             slot.Returning = false;
         }
 
-        if (u.Vy <= 0 && depth <= OutWithin)
+        if (u.Vy <= 0 && depth <= DepthRounding)
         {
             left = true;
             return 0;
         }
 
         bool returning = slot.Returning;
-        double normal = law.Force(depth, returning);
+        bool loses = slot.Loses;
+        double normal = law.Force(depth, loses);
         double slack = StickSlip.Slack(normal, law.Gravity, law.Rounding);
-        NoseBedForces forces = StickSlip.Decide(u, normal, law.Gravity, law.Friction, slack, ref modes);
+        NoseBedForces forces = StickSlip.Decide(u, normal, law.Gravity, law.Friction, slack, hovering, ref modes);
         LocalMotion rates = forces.Rates(normal, law.Friction);
         PressedBall k1 = PressedBall.Rate(ball.Velocity, rates, into);
         step = StickSlip.LongestStep(u, rates, forces, normal, law.Friction, modes, step);
@@ -83,9 +86,9 @@ internal static class CushionRubber
 
         for (int attempt = 0; ; attempt++)
         {
-            PressedBall k2 = Rate(ball.Plus(k1, 0.5 * step), returning, modes, piece, law);
-            PressedBall k3 = Rate(ball.Plus(k2, 0.5 * step), returning, modes, piece, law);
-            PressedBall k4 = Rate(ball.Plus(k3, step), returning, modes, piece, law);
+            PressedBall k2 = Rate(ball.Plus(k1, 0.5 * step), loses, modes, piece, law);
+            PressedBall k3 = Rate(ball.Plus(k2, 0.5 * step), loses, modes, piece, law);
+            PressedBall k4 = Rate(ball.Plus(k3, step), loses, modes, piece, law);
             PressedBall end = ball.Plus(k1, step / 6).Plus(k2, step / 3).Plus(k3, step / 3).Plus(k4, step / 6);
             double endDepth = -piece.Gap(end.Position, law.Reach, out Vec2 endInto);
             double endSpeed = end.Velocity.Dot(endInto);
@@ -94,11 +97,11 @@ internal static class CushionRubber
             if (attempt < 10)
             {
                 if (!returning && u.Vy > 0 && endSpeed < -turn) shorter = u.Vy / (u.Vy - endSpeed);
-                if (returning && endDepth < -OutWithin && endSpeed < 0) shorter = WayOut(depth, endDepth, u.Vy, step);
-                if (returning && endSpeed > 0 && endDepth > slot.Deepest * (1 + 1e-12) && depth < slot.Deepest)
+                if (returning && endDepth < -DepthRounding && endSpeed < 0) shorter = WayOut(depth, endDepth, u.Vy, step);
+                if (returning && endSpeed > 0 && endDepth > slot.Deepest + DepthRounding)
                     shorter = (slot.Deepest - depth) / (endDepth - depth);
                 double held = StickSlip.FractionHeld(
-                    end.Seen(endInto), law.Force(endDepth, returning), law.Gravity, law.Friction, slack, modes, noseMargin, bedMargin);
+                    end.Seen(endInto), law.Force(endDepth, loses), law.Gravity, law.Friction, slack, modes, noseMargin, bedMargin);
                 shorter = Math.Min(shorter, held);
             }
 
@@ -106,7 +109,7 @@ internal static class CushionRubber
             {
                 ball = end;
                 lift += step * forces.Lift;
-                left = returning && endDepth <= OutWithin && endSpeed <= 0;
+                left = returning && endDepth <= DepthRounding && endSpeed <= 0;
                 return step;
             }
 
@@ -115,10 +118,10 @@ internal static class CushionRubber
     }
 
     private static PressedBall Rate(
-        in PressedBall ball, bool returning, in StickModes modes, in RubberPiece piece, in RubberLaw law)
+        in PressedBall ball, bool loses, in StickModes modes, in RubberPiece piece, in RubberLaw law)
     {
         double depth = -piece.Gap(ball.Position, law.Reach, out Vec2 into);
-        double normal = law.Force(depth, returning);
+        double normal = law.Force(depth, loses);
         LocalMotion rates = NoseBedForces.At(ball.Seen(into), normal, law.Gravity, law.Friction, modes).Rates(normal, law.Friction);
         return PressedBall.Rate(ball.Velocity, rates, into);
     }

@@ -32,20 +32,30 @@ internal readonly record struct LocalMotion(double Vx, double Vy, double Ax, dou
     internal void NoseDirection(in NoseBedLaw law, in StickModes modes, out double x, out double y)
     {
         NoseSlip(law, out x, out y);
-        Direct(ref x, ref y, modes.NoseCreeps ? modes.Creep : 0);
+        Direct(ref x, ref y, modes, modes.NoseCreeps, modes.NoseX, modes.NoseY);
     }
 
     /// <summary>Direction of the slip at the bed; shorter than one where the contact creeps.</summary>
     internal void BedDirection(in StickModes modes, out double x, out double y)
     {
         BedSlip(out x, out y);
-        Direct(ref x, ref y, modes.BedCreeps ? modes.Creep : 0);
+        Direct(ref x, ref y, modes, modes.BedCreeps, modes.BedX, modes.BedY);
     }
 
-    private static void Direct(ref double x, ref double y, double least)
+    private static void Direct(ref double x, ref double y, in StickModes modes, bool creeps, double setOutX, double setOutY)
     {
-        double speed = Math.Max(Math.Sqrt(x * x + y * y), least);
-        if (!(speed > 0)) return;
+        double speed = Math.Sqrt(x * x + y * y);
+        if (creeps)
+        {
+            speed = Math.Max(speed, modes.Creep);
+        }
+        else if (speed <= modes.Still)
+        {
+            x = setOutX;
+            y = setOutY;
+            return;
+        }
+
         x /= speed;
         y /= speed;
     }

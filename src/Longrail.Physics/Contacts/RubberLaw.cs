@@ -22,6 +22,7 @@ internal readonly struct RubberLaw
         ReturnStiffness = cushion.Restitution * cushion.Restitution * Stiffness;
         LongestStep = cushion.ContactTime / StepsPerContact;
         Gravity = gravity;
+        LeaningForce = 2.0 * cloth.SlidingFriction * gravity;
     }
 
     /// <summary>Steps over a contact. Fourth order; at 24 the speeds are right to about 1e-6 of the speed on arrival.</summary>
@@ -39,6 +40,11 @@ internal readonly struct RubberLaw
 
     internal double ReturnStiffness { get; }
 
+    /// <summary>Force below which a ball only leans, m/s^2: twice what the bed's friction can press it with.</summary>
+    /// <remarks>A ball pressed by less than the rubber's force going in and more than its force coming back would hang at the deepest
+    /// point for ever. Contacts so gentle (below about 1 cm/s) are therefore lossless.</remarks>
+    internal double LeaningForce { get; }
+
     internal double LongestStep { get; }
 
     /// <summary>How far rounding of the ball's place can change the normal force, m/s^2: a few units in the last digit of a few metres.</summary>
@@ -48,6 +54,6 @@ internal readonly struct RubberLaw
 
     /// <summary>Normal force per unit mass, m/s^2.</summary>
     /// <param name="depth">Depth seen from above, metres.</param>
-    /// <param name="returning">Whether the rubber is on its way back.</param>
-    internal double Force(double depth, bool returning) => depth > 0 ? (returning ? ReturnStiffness : Stiffness) * depth : 0.0;
+    /// <param name="loses">Whether the rubber is on its way back, with its loss.</param>
+    internal double Force(double depth, bool loses) => depth > 0 ? (loses ? ReturnStiffness : Stiffness) * depth : 0.0;
 }

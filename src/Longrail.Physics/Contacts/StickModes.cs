@@ -2,9 +2,10 @@ namespace Longrail.Physics.Contacts;
 
 /// <summary>Which of the two contacts stick, and which creep.</summary>
 /// <remarks>
-/// A contact whose slip has died sticks if Coulomb's law can hold it. If the law can only just not hold it, its slip stays near zero and its
-/// direction turns ever faster, which no step can follow; such a contact creeps: below <see cref="Creep"/> its friction is taken as
-/// proportional to its slip. That is wrong by at most the creep speed, a few ten-thousandths of the ball's.
+/// A contact whose slip has died sticks if Coulomb's law can hold it; otherwise it slips on in a direction of its own. If the law can only just
+/// not hold it, its slip stays near zero and its direction turns ever faster, which no step can follow; such a contact creeps: below
+/// <see cref="Creep"/> its friction is taken as proportional to its slip. That is wrong by at most the creep speed, a few
+/// ten-thousandths of the ball's, and rare.
 /// </remarks>
 internal struct StickModes
 {
@@ -17,6 +18,9 @@ internal struct StickModes
     internal bool NoseSticks, BedSticks;
 
     internal bool NoseCreeps, BedCreeps;
+
+    /// <summary>Direction of slip where its speed is too small to show one: the way it sets out once it cannot be held.</summary>
+    internal double NoseX, NoseY, BedX, BedY;
 
     /// <summary>Slip speed below which a contact counts as not slipping, m/s.</summary>
     internal double Still;

@@ -23,6 +23,13 @@ internal static class LoopLimits
     /// cushion has no instant of impact.</summary>
     internal const double LeaningSpeed = 1e-3;
 
+    /// <summary>A ball in the rubber for longer than this many contact times leans on it: the cloth's slow losses then count.</summary>
+    internal const double ContactTimesOfPress = 4;
+
+    /// <summary>Speed and surface speed below which a ball that leans on a cushion lies still, m/s: rolling friction stops it
+    /// within 0.05 micrometres.</summary>
+    internal const double LyingSpeed = 1e-4;
+
     /// <summary>Gap below which two balls count as frozen together, metres; rounding leaves 1e-15.</summary>
     internal const double FrozenGap = 1e-9;
 

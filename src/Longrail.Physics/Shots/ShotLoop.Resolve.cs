@@ -172,9 +172,8 @@ internal sealed partial class ShotLoop
         ref BallTrack ball = ref _balls[i];
         RubberPiece rubber = _field.Outline.Pieces[piece];
         rubber.Gap(state.Position, ball.Reach, out Vec2 into);
-        double closing = state.Velocity.Dot(into);
         ref EventEntry entry = ref RecordTouch(i, rubber, state, into);
-        if (_equipment.Cushion.Law == CushionLaw.Yielding || closing < LoopLimits.LeaningSpeed || ball.Phase == MotionPhase.InRubber)
+        if (Yields(entry, state.Velocity.Dot(into)))
         {
             EnterRubber(i, state, piece, _events.Count - 1);
             return;
@@ -185,8 +184,15 @@ internal sealed partial class ShotLoop
         PressedBall rebound = PressedBall.Rate(Vec2.Zero, after, into);
         entry.AfterA = new BallState(state.Position, rebound.Velocity, (1.0 / ball.Radius) * rebound.Surface);
         entry.HopHeight = Hop.Height(lift, _equipment.Table.Gravity);
-        SetFree(i, entry.AfterA);
+        _states[i] = entry.AfterA;
+        Continue(i);
     }
+
+    /// <summary>Whether a touch takes time. A jaw is faced with hard rubber on wood and takes next to none; a ball that merely leans on
+    /// anything has no instant of impact.</summary>
+    private bool Yields(in EventEntry touch, double closing) =>
+        closing < LoopLimits.LeaningSpeed
+        || (_equipment.Cushion.Law == CushionLaw.Yielding && touch.Kind == ShotEventKind.Cushion);
 
     /// <summary>Opens the event of a touch: on the straight nose it is a cushion, elsewhere a jaw.</summary>
     private ref EventEntry RecordTouch(int i, in RubberPiece rubber, BallState state, Vec2 into)

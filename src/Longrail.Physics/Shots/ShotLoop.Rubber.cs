@@ -1,4 +1,5 @@
 using Longrail.Physics.Contacts;
+using Longrail.Physics.Equipment;
 using Longrail.Physics.Geometry;
 using Longrail.Physics.Motion;
 
@@ -96,6 +97,19 @@ internal sealed partial class ShotLoop
         TakeFollowed(ref ball);
         NoteDepth(ball, ball.First);
         if (ball.Second.InUse) NoteDepth(ball, ball.Second);
+        double pressedFor = _now - _events[ball.First.Event].Time;
+        if (pressedFor > LoopLimits.ContactTimesOfPress * _equipment.Cushion.ContactTime)
+        {
+            LoseToCloth(ref ball);
+            if (Lies(ball.Pressed))
+            {
+                CloseTouch(i, ref ball.Second);
+                CloseTouch(i, ref ball.First);
+                SetFree(i, BallState.AtRest(ball.Pressed.Position));
+                return;
+            }
+        }
+
         if (ball.LeavesSecond) CloseTouch(i, ref ball.Second);
         if (ball.LeavesFirst)
         {
@@ -107,6 +121,28 @@ internal sealed partial class ShotLoop
         if (ball.First.InUse) BeginStretch(i, ball.Pressed);
         else SetFree(i, Release(ball.Pressed, ball.Radius));
     }
+
+    /// <summary>A ball that leans on a cushion for long loses spin and speed to the cloth as on the open bed. In an ordinary contact
+    /// that is less than a thousandth and left out, as in the published equations.</summary>
+    private void LoseToCloth(ref BallTrack ball)
+    {
+        double elapsed = _now - ball.Since;
+        ClothSpec cloth = _equipment.Cloth;
+        PressedBall pressed = ball.Pressed;
+        double turn = ball.Radius * cloth.SpinDecay * elapsed;
+        double drag = cloth.RollingFriction * _equipment.Table.Gravity * elapsed;
+        double speed = pressed.Velocity.Length;
+        double kept = speed > drag ? 1 - drag / speed : 0;
+        double vertical = Math.Abs(pressed.Surface.Z) > turn ? pressed.Surface.Z - Math.CopySign(turn, pressed.Surface.Z) : 0;
+        ball.Pressed = pressed with
+        {
+            Velocity = kept * pressed.Velocity,
+            Surface = new Vec3(kept * pressed.Surface.X, kept * pressed.Surface.Y, vertical),
+        };
+    }
+
+    private static bool Lies(in PressedBall ball) =>
+        ball.Velocity.Length < LoopLimits.LyingSpeed && ball.Surface.Length < LoopLimits.LyingSpeed;
 
     /// <summary>Follows a pressed ball to this instant, in the middle of a stretch, and starts a new stretch from there.</summary>
     private void InterruptRubber(int i)
