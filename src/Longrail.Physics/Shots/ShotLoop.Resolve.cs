@@ -81,6 +81,7 @@ internal sealed partial class ShotLoop
         _states[i] = StateNow(i);
         _states[j] = StateNow(j);
         double closing = (_states[i].Velocity - _states[j].Velocity).Dot((_states[j].Position - _states[i].Position).Normalized());
+        Unsink(i, j);
         CollectCluster(i, j, closing);
         double restitution = closing < LoopLimits.LosslessClosing ? 1.0 : _equipment.BallSet.Restitution;
         BallFriction friction = _equipment.BallSet.Friction;
@@ -108,6 +109,18 @@ internal sealed partial class ShotLoop
         {
             if (_cluster.Has(k)) Continue(k);
         }
+    }
+
+    /// <summary>Puts two balls that have leaned on each other back to a bare touch, so that a long press does not let them sink in step by
+    /// step. Their common centre of mass stays; each moves by less than <see cref="LoopLimits.Sink"/>.</summary>
+    private void Unsink(int i, int j)
+    {
+        Vec2 apart = _states[j].Position - _states[i].Position;
+        double overlap = BallContact.Reach(_sizes[i].Radius, _sizes[j].Radius) - apart.Length;
+        if (!(overlap > 0)) return;
+        Vec2 shift = apart.Normalized() * (overlap / (_sizes[i].Mass + _sizes[j].Mass));
+        _states[i] = _states[i] with { Position = _states[i].Position - _sizes[j].Mass * shift };
+        _states[j] = _states[j] with { Position = _states[j].Position + _sizes[i].Mass * shift };
     }
 
     /// <summary>Collects the touching pairs that hang together with the two balls that meet.</summary>
