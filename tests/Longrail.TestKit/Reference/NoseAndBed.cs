@@ -47,7 +47,7 @@ public sealed class NoseAndBed
         double keepBed = Math.Sqrt(bed1 * bed1 + bed2 * bed2) > smallSlip ? 1 : 0;
 
         double f1 = _f1, f2 = _f2, g1 = _g1, g2 = _g2;
-        double enough = 1e-14 * (push + weight);
+        double enough = 1e-12 * (push + weight);
         for (int round = 0; round < 2000; round++)
         {
             // Slip at the nose at the end of the step, plus the slip at its start where the mean is wanted.

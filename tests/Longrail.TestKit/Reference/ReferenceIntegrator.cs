@@ -134,13 +134,13 @@ public sealed class ReferenceIntegrator
         // Leapfrog: half a step of way, the push at that depth, half a step of way.
         Drift(ball, 0.5 * step);
         double deep = rail.Depth(ball.X, ball.Y, _reach[index]);
-        bool sinking = deep >= ball.Deepest;
-        ball.Deepest = Math.Max(deep, ball.Deepest);
+        bool sinking = rail.Closing(ball) > 0 && deep >= ball.Deepest;
         double force = Math.Max(0, deep) * contact.Cos * _stiffness[index] * (sinking ? 1 : loss);
         RailMotion motion = rail.In(ball);
         contact.Push(ref motion, force * step, _equipment.Table.Gravity * step);
         rail.Out(motion, ball);
         Drift(ball, 0.5 * step);
+        ball.Deepest = Math.Max(rail.Depth(ball.X, ball.Y, _reach[index]), ball.Deepest);
     }
 
     private static void Drift(ReferenceBall ball, double step)
@@ -164,7 +164,9 @@ public sealed class ReferenceIntegrator
                 double closing = _rails[r].Closing(ball);
                 if (ball.Rail == r)
                 {
+                    // The spring's force falls at the instant at which the ball turns back: no step may straddle it.
                     if (deep <= 0 && closing <= 0) found.Add(() => Leave(index));
+                    else if (closing <= 0 && _rails[r].Closing(start[i]) > 0) found.Add(() => { });
                 }
                 else if (deep >= 0 && closing > 0)
                 {

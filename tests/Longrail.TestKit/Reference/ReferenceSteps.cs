@@ -5,4 +5,4 @@ namespace Longrail.TestKit.Reference;
 /// the step only limits how short a touch can be overlooked.</param>
 /// <param name="Rubber">Time step while a ball is in rubber, seconds.</param>
 /// <param name="Sample">Time between recorded states, seconds.</param>
-public sealed record ReferenceSteps(double Free = 2e-5, double Rubber = 5e-7, double Sample = 0.05);
+public sealed record ReferenceSteps(double Free = 2e-5, double Rubber = 1e-6, double Sample = 0.05);
