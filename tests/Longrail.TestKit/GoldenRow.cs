@@ -12,6 +12,9 @@ public sealed class GoldenRow
         _cells = cells;
     }
 
+    /// <summary>The columns' names, in order.</summary>
+    public IReadOnlyList<string> Columns => _table.Columns;
+
     /// <summary>The number in a column.</summary>
     public GoldenCell this[string column] => new(Text(column));
 
