@@ -31,7 +31,7 @@ public class CushionImpulseTests
     [Fact]
     public void Rebounds_agree_with_small_impulse_steps_for_all_kinds_of_balls_and_cushions()
     {
-        // The other route of the test kit; at 2000 steps it is within 0.001 degree, that is 2e-5 (shown by its own tests).
+        // The other route of the test kit; its own error at 2000 steps is 1e-6 or so (shown by its own tests).
         Gen<(CushionSpec, double, double, double)> gen =
             from c in SceneGen.Cushion
             from a in Gen.Double[0, 80]
@@ -46,14 +46,33 @@ public class CushionImpulseTests
                 EquipmentSpec equipment = Plain with { Cushion = cushion with { Law = CushionLaw.Impulse } };
                 RailMotion engine = Plays.Rebound(equipment, CushionName.Left, 1, angle, roll, side);
                 RailMotion steps = ReferenceCushionImpulse.Rebound(
-                    CushionTable.In(angle, roll, side, R), R, cushion.NoseHeight, cushion.Restitution, cushion.Friction, 0.2, 8000);
-                Expect.Near(steps.Vx, engine.Vx, 2e-5, "along the rail");
-                Expect.Near(steps.Vy, engine.Vy, 2e-5, "off the rail");
-                Expect.Near(R * steps.Wx, R * engine.Wx, 2e-5, "roll");
-                Expect.Near(R * steps.Wy, R * engine.Wy, 2e-5, "roll along the rail");
-                Expect.Near(R * steps.Wz, R * engine.Wz, 2e-5, "side");
+                    CushionTable.In(angle, roll, side, R), R, cushion.NoseHeight, cushion.Restitution, cushion.Friction, 0.2, 4000);
+                Expect.Near(steps.Vx, engine.Vx, 1.2 * Tolerance.CushionContact, "along the rail");
+                Expect.Near(steps.Vy, engine.Vy, 1.2 * Tolerance.CushionContact, "off the rail");
+                Expect.Near(R * steps.Wx, R * engine.Wx, 1.2 * Tolerance.CushionContact, "roll");
+                Expect.Near(R * steps.Wy, R * engine.Wy, 1.2 * Tolerance.CushionContact, "roll along the rail");
+                Expect.Near(R * steps.Wz, R * engine.Wz, 1.2 * Tolerance.CushionContact, "side");
             },
             item => $"{item}");
+    }
+
+    [Fact]
+    public void A_slip_that_turns_round_during_the_contact_is_followed_through_the_turn()
+    {
+        // Closed form for a frictionless nose, straight in without spin: bed friction mu sin t slows and turns the ball until its lowest
+        // point stands still, then pulls the other way (the push is too hard for it to stick); work given back is e^2 of what was taken.
+        const double e = 0.8, nose = 1.15, mu = 0.2;
+        double sin = nose - 1, cos = Math.Sqrt(1 - sin * sin), f = mu * sin;
+        double p1 = 1 / (cos + 3.5 * f), v1 = 1 - p1 * (cos + f), q1 = -2.5 * f * p1;
+        double p2 = v1 / (cos - f), q2 = q1 + 2.5 * f * p2;
+        double work = 0.5 * (1 + v1) * p1 + 0.5 * v1 * p2, p3 = Math.Sqrt(2 * e * e * work / (cos - f));
+        EquipmentSpec equipment = Plain.WithCushion(_ => new CushionSpec(CushionLaw.Impulse, e, 0, nose * R, 0.008));
+        RailMotion steps = ReferenceCushionImpulse.Rebound(CushionTable.In(0, 0, 0, R), R, nose * R, e, 0, mu, 4000);
+        RailMotion engine = Plays.Rebound(equipment, CushionName.Left, 1, 0, 0, 0);
+        Expect.Near(-(cos - f) * p3, steps.Vy, 1e-6, "speed out, reference");
+        Expect.Near(q2 + 2.5 * f * p3, R * steps.Wx, 2e-6, "roll, reference");
+        Expect.Near(-(cos - f) * p3, engine.Vy, Tolerance.CushionContact, "speed out");
+        Expect.Near(q2 + 2.5 * f * p3, R * engine.Wx, Tolerance.CushionContact, "roll");
     }
 
     [Theory]

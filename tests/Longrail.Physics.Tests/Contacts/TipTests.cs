@@ -50,18 +50,20 @@ public class TipTests
     }
 
     [Fact]
-    public void The_miscue_limit_is_the_sine_of_the_friction_angle_and_beyond_it_there_is_no_stroke()
+    public void The_miscue_limit_is_the_sine_of_the_friction_angle_wherever_the_tip_strikes()
     {
         foreach (GoldenRow row in GoldenTable.Load("miscue").Rows)
         {
             CueSpec cue = _cue with { TipFriction = row["tip_friction"].Value };
-            TipResult hit = TipContact.Strike(new Stroke(0, 1, 0, 0, 0), R, M, cue);
-            Expect.Printed(row["limit"], hit.MiscueLimit / R, $"{row}");
-            double b = hit.MiscueLimit / Math.Sqrt(2);
-            TipContact.Strike(new Stroke(0, 1, 0.999 * b, -0.999 * b, 0), R, M, cue);
-            Assert.ThrowsAny<ArgumentException>(() => TipContact.Strike(new Stroke(0, 1, 1.001 * b, -1.001 * b, 0), R, M, cue));
+            Expect.Printed(row["limit"], TipContact.Strike(new Stroke(0, 1, 0, 0, 0), R, M, cue).MiscueLimit / R, $"{row}");
+            TipResult low = TipContact.Strike(new Stroke(0, 1, 0.1 * R, -0.2 * R, 0), R, M, cue);
+            Expect.Printed(row["limit"], low.MiscueLimit / R, $"{row}: low and right");
         }
     }
+
+    [Fact]
+    public void A_tip_that_does_not_meet_the_ball_is_refused() =>
+        Assert.ThrowsAny<ArgumentException>(() => TipContact.Strike(new Stroke(0, 1, 0.8 * R, -0.7 * R, 0), R, M, _cue));
 
     [Fact]
     public void Squirt_is_as_tabled_and_away_from_the_side_struck()

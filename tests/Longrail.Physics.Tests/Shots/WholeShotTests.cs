@@ -10,7 +10,7 @@ using static Longrail.TestKit.TestEquipment;
 namespace Longrail.Physics.Tests.Shots;
 
 /// <summary>Whole shots against the reference integrator, which shares no code with the engine: every place within a tenth of a
-/// millimetre, every orientation within a tenth of a degree.</summary>
+/// millimetre, every orientation within what that and a tenth of a degree allow.</summary>
 public class WholeShotTests
 {
     [Theory]
@@ -99,8 +99,10 @@ public class WholeShotTests
                 BallState expected = run.Samples[k][i], actual = trace.StateAt(i, time);
                 Expect.Near(
                     0, actual.Position.DistanceTo(expected.Position), Tolerance.WholeShot, $"place of ball {i} at {time} s");
+
+                // A place off by a tenth of a millimetre is a rolled angle off by that over the radius.
                 Expect.Near(
-                    0, trace.OrientationAt(i, time).AngleTo(run.Orientations[k][i]), Tolerance.Orientation,
+                    0, trace.OrientationAt(i, time).AngleTo(run.Orientations[k][i]), Tolerance.Orientation + Tolerance.WholeShot / R,
                     $"orientation of ball {i} at {time} s");
             }
         }
