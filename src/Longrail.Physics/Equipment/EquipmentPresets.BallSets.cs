@@ -22,7 +22,7 @@ public static partial class EquipmentPresets
     private static BallFriction CleanFriction => new(0.009951, 0.108, 1.088);
 
     // 2.25 in, 5.5 to 6 oz (156 to 170 g): WPA. Restitution 0.92 to 0.98: Alciatore, physics FAQ; the middle.
-    private static BallSetSpec PoolBalls => new(2.25 * Inch, 0.17, 0.95, CleanFriction);
+    private static BallSetSpec PoolBalls => new(Inches(2.25), 0.17, 0.95, CleanFriction);
 
     // 61 to 61.5 mm, 205 to 220 g: from memory of the UMB rules. Restitution: assumption, as pool balls of the same resin.
     private static BallSetSpec CaromBalls => new(0.0615, 0.21, 0.95, CleanFriction);

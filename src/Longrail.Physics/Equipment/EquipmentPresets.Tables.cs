@@ -7,10 +7,10 @@ public static partial class EquipmentPresets
     private const double SideCut = 104.0 * Math.PI / 180.0;
 
     // Sights stand 3 11/16 in behind the nose: WPA.
-    private const double PoolSightSetback = 3.6875 * Inch;
+    private const double PoolSightSetback = 0.0936625;
 
     // Nose height 62.5 to 64.5 % of the ball's diameter: WPA; the middle.
-    private const double PoolNoseHeight = 0.635 * 2.25 * Inch;
+    private const double PoolNoseHeight = 0.635 * 0.05715;
 
     /// <summary>The tables: pool-7ft, pool-8ft, pool-9ft, carom-10ft, snooker-12ft.</summary>
     public static IReadOnlyList<TablePreset> Tables { get; } =
@@ -36,8 +36,8 @@ public static partial class EquipmentPresets
             new TableSpec(
                 3.569,
                 1.778,
-                new PocketSpec(3.5 * Inch, CornerCut, 0.02, 1.0 * Inch, 1.75 * Inch),
-                new PocketSpec(4.0 * Inch, SideCut, 0.02, 0.0, 2.0 * Inch),
+                new PocketSpec(Inches(3.5), CornerCut, 0.02, Inches(1.0), Inches(1.75)),
+                new PocketSpec(Inches(4.0), SideCut, 0.02, 0.0, Inches(2.0)),
                 SightSetback: 0.0),
             SnookerCloth,
             SnookerBalls,
@@ -47,8 +47,8 @@ public static partial class EquipmentPresets
     private static TablePreset Pool(string name, double lengthInches, double widthInches, double corner, double side) => new(
         name,
         new TableSpec(
-            lengthInches * Inch,
-            widthInches * Inch,
+            Inches(lengthInches),
+            Inches(widthInches),
             PoolPocket(corner, CornerCut, shelf: 1.625),
             PoolPocket(side, SideCut, shelf: 0.1875),
             PoolSightSetback),
@@ -59,5 +59,5 @@ public static partial class EquipmentPresets
     // Shelf 1 to 2 1/4 in at a corner, 0 to 3/8 in at a side: from memory, near the middle. Rounding of the jaw 3 mm: assumption
     // (rubber facing 1/16 to 1/4 in thick under the cloth: WPA). Drop edge: assumption, a circle as wide as the mouth.
     private static PocketSpec PoolPocket(double mouthInches, double cutAngle, double shelf) =>
-        new(mouthInches * Inch, cutAngle, 0.003, shelf * Inch, 0.5 * mouthInches * Inch);
+        new(Inches(mouthInches), cutAngle, 0.003, Inches(shelf), Inches(0.5 * mouthInches));
 }

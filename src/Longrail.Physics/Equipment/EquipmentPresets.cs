@@ -9,8 +9,6 @@ namespace Longrail.Physics.Equipment;
 /// </remarks>
 public static partial class EquipmentPresets
 {
-    private const double Inch = 0.0254;
-
     /// <summary>The table of a scene that does not name one.</summary>
     public static TablePreset DefaultTable => Tables[2];
 
@@ -27,4 +25,7 @@ public static partial class EquipmentPresets
     /// <param name="table">The table.</param>
     public static EquipmentSpec With(TablePreset table) =>
         new(table.Table, table.Cloth, Cushion(table.NoseHeight), table.BallSet, DefaultCue.Cue);
+
+    // Dividing last rounds once, so that the metres come out as the decimal numbers that one would write.
+    private static double Inches(double inches) => inches * 254.0 / 10_000.0;
 }
