@@ -19,7 +19,7 @@ public static class SceneSetting
     public static SceneReading With(Scene scene, string path, string value)
     {
         Scene copy = scene.Copy();
-        var state = new SceneReadState();
+        var state = new SceneReadState { IsTyped = true };
         if (path.Length == 0)
             return new SceneReading(null, [new SceneError("", "no field is named", "a path like stroke.speed")]);
         try

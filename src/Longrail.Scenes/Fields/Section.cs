@@ -113,7 +113,7 @@ internal sealed class Section<TPart>
         for (int n = 0; n < _fields.Length; n++)
         {
             int i = guess + n < _fields.Length ? guess + n : guess + n - _fields.Length;
-            if (json.ValueTextEquals(_fields[i].EncodedName.EncodedUtf8Bytes))
+            if (SceneReadState.TextEquals(ref json, _fields[i].EncodedName.EncodedUtf8Bytes))
                 return i;
         }
 

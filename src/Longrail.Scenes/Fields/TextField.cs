@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using Longrail.Scenes.Reading;
 
@@ -21,16 +22,17 @@ internal sealed class TextField<TPart>(
     internal override void Read(ref Utf8JsonReader json, TPart part, SceneReadState state)
     {
         long offset = json.TokenStartIndex;
-        if (json.TokenType != JsonTokenType.String)
+        bool isTypedNumber = state.IsTyped && json.TokenType == JsonTokenType.Number;
+        if (json.TokenType != JsonTokenType.String && !isTypedNumber)
         {
             string found = SceneReadState.KindOf(ref json);
-            string? suggestion = isBallId && json.TokenType == JsonTokenType.Number ? $"\"{found[11..]}\" in quotes" : null;
+            string? suggestion = isBallId && json.TokenType == JsonTokenType.Number ? $"\"{Encoding.UTF8.GetString(json.ValueSpan)}\" in quotes" : null;
             json.Skip();
             state.Add(offset, $"{found} where a text is wanted", isBallId ? IdForm : null, suggestion);
             return;
         }
 
-        string text = SceneReadState.TextOf(ref json);
+        string text = isTypedNumber ? Encoding.UTF8.GetString(json.ValueSpan) : SceneReadState.TextOf(ref json);
         if (isBallId && !IsBallId(text))
             state.Add(offset, $"\"{SceneReadState.Shorten(text)}\" cannot be the name of a ball", IdForm);
         else if (text.Length > LongestText)

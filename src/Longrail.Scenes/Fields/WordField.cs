@@ -41,7 +41,7 @@ internal sealed class WordField<TPart>(
         {
             for (int i = 0; i < words.Length; i++)
             {
-                if (json.ValueTextEquals(utf8[i]))
+                if (SceneReadState.TextEquals(ref json, utf8[i]))
                     return words[i];
             }
         }

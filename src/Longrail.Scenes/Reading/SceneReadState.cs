@@ -14,6 +14,9 @@ internal sealed class SceneReadState
     private readonly List<(string? Name, int Index)> _steps = new(8);
     private List<(SceneError Error, long Offset)>? _errors;
 
+    /// <summary>Whether the value was typed by itself, without the quotes that a file needs: then 9 may be the name of a ball.</summary>
+    public bool IsTyped { get; init; }
+
     /// <summary>Whether nothing is wrong so far.</summary>
     public bool IsGood => _errors is null;
 
@@ -59,6 +62,11 @@ internal sealed class SceneReadState
             return Encoding.UTF8.GetString(json.ValueSpan);
         }
     }
+
+    /// <summary>Whether the current string or name is a word; broken halves of characters make it none.</summary>
+    public static bool TextEquals(ref Utf8JsonReader json, ReadOnlySpan<byte> word) => json.ValueIsEscaped
+        ? Encoding.UTF8.GetBytes(TextOf(ref json)).AsSpan().SequenceEqual(word)
+        : json.ValueSpan.SequenceEqual(word);
 
     /// <summary>What the current token is, for a message.</summary>
     public static string KindOf(ref Utf8JsonReader json) => json.TokenType switch

@@ -139,11 +139,15 @@ public static class QuantityText
         return 1.0;
     }
 
-    private static bool NamesInfinityOrNaN(ReadOnlySpan<byte> rest) =>
-        Ascii.EqualsIgnoreCase(rest, "nan"u8)
-        || Ascii.EqualsIgnoreCase(rest, "infinity"u8)
-        || Ascii.EqualsIgnoreCase(rest, "inf"u8)
-        || rest.SequenceEqual("\u221e"u8);
+    private static bool NamesInfinityOrNaN(ReadOnlySpan<byte> rest)
+    {
+        int space = rest.IndexOf((byte)' ');
+        ReadOnlySpan<byte> word = space < 0 ? rest : rest[..space];
+        return Ascii.EqualsIgnoreCase(word, "nan"u8)
+            || Ascii.EqualsIgnoreCase(word, "infinity"u8)
+            || Ascii.EqualsIgnoreCase(word, "inf"u8)
+            || word.SequenceEqual("\u221e"u8);
+    }
 
     private static ReadOnlySpan<byte> Trim(ReadOnlySpan<byte> text) => text.Trim(" \t"u8);
 }

@@ -13,12 +13,5 @@ public static class SceneWriter
 
     /// <summary>A scene as text, indented for people.</summary>
     /// <param name="scene">The scene.</param>
-    public static byte[] ToUtf8(Scene scene)
-    {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true }))
-            Write(json, scene);
-        buffer.WriteByte((byte)'\n');
-        return buffer.ToArray();
-    }
+    public static byte[] ToUtf8(Scene scene) => JsonForm.ToUtf8(json => Write(json, scene));
 }
