@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text.Json;
 using Longrail.Physics.Shots;
 using Longrail.Scenes.Compiling;
@@ -13,8 +14,11 @@ internal sealed class BatchPlayer(ShotOptions options) : IDisposable
     private readonly Utf8JsonWriter _json = new(Stream.Null, JsonForm.OneLine);
 
     /// <summary>Plays a batch and completes it. Blank lines have no answer.</summary>
-    public void Play(LineBatch batch)
+    /// <param name="batch">The batch.</param>
+    /// <param name="answers">An empty buffer for the answers.</param>
+    public void Play(LineBatch batch, ArrayBufferWriter<byte> answers)
     {
+        batch.Answers = answers;
         ReadOnlySpan<byte> rest = batch.Text;
         for (long line = batch.FirstLine; !rest.IsEmpty; line++)
         {
@@ -22,7 +26,7 @@ internal sealed class BatchPlayer(ShotOptions options) : IDisposable
             ReadOnlySpan<byte> text = end < 0 ? rest : rest[..end];
             rest = end < 0 ? [] : rest[(end + 1)..];
             if (!text.Trim(" \t\r"u8).IsEmpty)
-                Play(text, line, batch);
+                Play(text, line, batch, answers);
         }
 
         batch.Complete();
@@ -31,9 +35,9 @@ internal sealed class BatchPlayer(ShotOptions options) : IDisposable
     /// <inheritdoc/>
     public void Dispose() => _json.Dispose();
 
-    private void Play(ReadOnlySpan<byte> text, long line, LineBatch batch)
+    private void Play(ReadOnlySpan<byte> text, long line, LineBatch batch, ArrayBufferWriter<byte> answers)
     {
-        _json.Reset(batch.Answers);
+        _json.Reset(answers);
         SceneCompilation compilation = SceneReader.ReadReady(text);
         if (compilation.Ready is { } scene)
         {
@@ -46,7 +50,7 @@ internal sealed class BatchPlayer(ShotOptions options) : IDisposable
         }
 
         _json.Flush();
-        batch.Answers.GetSpan(1)[0] = (byte)'\n';
-        batch.Answers.Advance(1);
+        answers.GetSpan(1)[0] = (byte)'\n';
+        answers.Advance(1);
     }
 }

@@ -28,8 +28,8 @@ internal sealed class LineBatch : IDisposable
     /// <summary>The text.</summary>
     public ReadOnlySpan<byte> Text => _text.AsSpan(0, Length);
 
-    /// <summary>The answers, one a line.</summary>
-    public ArrayBufferWriter<byte> Answers { get; } = new(4096);
+    /// <summary>The answers, one a line; null until a player takes the batch up.</summary>
+    public ArrayBufferWriter<byte>? Answers { get; set; }
 
     /// <summary>How many lines could not be played.</summary>
     public int Failed { get; set; }

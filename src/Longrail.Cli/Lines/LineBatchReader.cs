@@ -8,7 +8,8 @@ namespace Longrail.Cli.Lines;
 /// refuses it for its length.</remarks>
 internal sealed class LineBatchReader(Stream input)
 {
-    private const int ReadSize = 64 * 1024;
+    // Some hundred scenes: little enough to keep all cores busy and the answers small, enough to make handing over cheap.
+    private const int ReadSize = 16 * 1024;
     private const int LongestKept = SceneReader.LargestScene + 1;
 
     private byte[] _buffer = ArrayPool<byte>.Shared.Rent(ReadSize);

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Concurrent;
 using System.Runtime.ExceptionServices;
 using Longrail.Physics.Shots;
@@ -11,6 +12,11 @@ namespace Longrail.Cli.Lines;
 /// </remarks>
 public sealed class LinePlayer(ShotOptions options)
 {
+    // Larger buffers are not kept: one line in a million may need one.
+    private const int LargestKeptBuffer = 8 * 1024 * 1024;
+
+    // Answers are megabytes a batch; buffers that were used once are used again.
+    private readonly ConcurrentBag<ArrayBufferWriter<byte>> _buffers = [];
     private readonly int _players = Environment.ProcessorCount;
     private long _failed;
 
@@ -82,15 +88,20 @@ public sealed class LinePlayer(ShotOptions options)
     {
         using var player = new BatchPlayer(options);
         foreach (LineBatch batch in toPlay.GetConsumingEnumerable(ended))
-            player.Play(batch);
+            player.Play(batch, _buffers.TryTake(out ArrayBufferWriter<byte>? used) ? used : new ArrayBufferWriter<byte>());
     }
 
     private void Answer(LineBatch batch, Stream output, CancellationToken ended)
     {
         batch.Wait(ended);
-        output.Write(batch.Answers.WrittenSpan);
+        ArrayBufferWriter<byte> answers = batch.Answers!;
+        output.Write(answers.WrittenSpan);
         output.Flush();
         _failed += batch.Failed;
         batch.Dispose();
+        if (answers.Capacity > LargestKeptBuffer)
+            return;
+        answers.ResetWrittenCount();
+        _buffers.Add(answers);
     }
 }
