@@ -35,8 +35,9 @@ internal static class StandardStreams
         return run.GetAwaiter().GetResult();
     }
 
-    // The framework's console stream says nothing when the reader of a pipe has gone, and the program would compute on for
-    // nobody. A file stream on the same handle says it. It is not used for files, where it would keep a position of its own.
+    // The framework's console stream says nothing when the reader of a pipe has gone, and the program would compute on
+    // for nobody. A file stream on the same handle says it. It is not used for files, where it would keep a position of
+    // its own.
     private static Stream OpenOutput()
     {
         if (OperatingSystem.IsWindows() || !Console.IsOutputRedirected)

@@ -4,7 +4,8 @@ using Longrail.Scenes.Reading;
 
 namespace Longrail.Cli.Input;
 
-/// <summary>Reads the scene that a verb is to work on, from a file or from standard input, and says what is wrong with it.</summary>
+/// <summary>Reads the scene that a verb is to work on, from a file or from standard input, and says what is wrong with
+/// it.</summary>
 public static class SceneInput
 {
     /// <summary>The name under which standard input is asked for.</summary>

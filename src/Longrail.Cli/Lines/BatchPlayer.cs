@@ -8,7 +8,8 @@ using Longrail.Scenes.Writing;
 
 namespace Longrail.Cli.Lines;
 
-/// <summary>Plays the lines of a batch one after the other. Each player works on one core and keeps its own writer.</summary>
+/// <summary>Plays the lines of a batch one after the other. Each player works on one core and keeps its own
+/// writer.</summary>
 internal sealed class BatchPlayer(ShotOptions options) : IDisposable
 {
     private readonly Utf8JsonWriter _json = new(Stream.Null, JsonForm.OneLine);

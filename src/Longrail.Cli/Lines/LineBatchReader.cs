@@ -3,12 +3,14 @@ using Longrail.Scenes.Reading;
 
 namespace Longrail.Cli.Lines;
 
-/// <summary>Cuts a stream into batches of whole lines as they arrive. Never holds more than one line beyond what it hands out.</summary>
-/// <remarks>A line longer than a scene may be is not kept: its head, just too long, stands for it, so that whoever plays the line
-/// refuses it for its length.</remarks>
+/// <summary>Cuts a stream into batches of whole lines as they arrive. Never holds more than one line beyond what it
+/// hands out.</summary>
+/// <remarks>A line longer than a scene may be is not kept: its head, just too long, stands for it, so that whoever
+/// plays the line refuses it for its length.</remarks>
 internal sealed class LineBatchReader(Stream input)
 {
-    // Some hundred scenes: little enough to keep all cores busy and the answers small, enough to make handing over cheap.
+    // Some hundred scenes: little enough to keep all cores busy and the answers small, enough to make handing over
+    // cheap.
     private const int ReadSize = 16 * 1024;
     private const int LongestKept = SceneReader.LargestScene + 1;
 
@@ -17,7 +19,8 @@ internal sealed class LineBatchReader(Stream input)
     private long _line = 1;
     private bool _skipping;
 
-    /// <summary>The next batch, or null at the end. Waits for input, but not for more than one whole line of it.</summary>
+    /// <summary>The next batch, or null at the end. Waits for input, but not for more than one whole line of
+    /// it.</summary>
     public LineBatch? Next()
     {
         while (true)

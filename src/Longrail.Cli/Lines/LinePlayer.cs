@@ -5,10 +5,12 @@ using Longrail.Physics.Shots;
 
 namespace Longrail.Cli.Lines;
 
-/// <summary>Plays a stream of scenes, one a line, on all cores, and writes one answer a line in the same order.</summary>
+/// <summary>Plays a stream of scenes, one a line, on all cores, and writes one answer a line in the same
+/// order.</summary>
 /// <remarks>
-/// One task cuts the input into batches, one player a core plays them, and the caller's thread writes the answers. Both queues are
-/// bounded, so a slow reader of the output holds back the reading of the input, and memory does not grow with the input.
+/// One task cuts the input into batches, one player a core plays them, and the caller's thread writes the answers. Both
+/// queues are bounded, so a slow reader of the output holds back the reading of the input, and memory does not grow
+/// with the input.
 /// </remarks>
 public sealed class LinePlayer(ShotOptions options)
 {
@@ -54,7 +56,8 @@ public sealed class LinePlayer(ShotOptions options)
         }
         finally
         {
-            // If nobody reads the answers any more, the tasks are not waited for: one may be waiting for input without end.
+            // If nobody reads the answers any more, the tasks are not waited for: one may be waiting for input without
+            // end.
             ended.Cancel();
         }
 

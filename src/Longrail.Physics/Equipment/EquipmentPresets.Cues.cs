@@ -3,10 +3,10 @@ namespace Longrail.Physics.Equipment;
 public static partial class EquipmentPresets
 {
     /// <summary>The cues: ordinary, low-deflection.</summary>
-    /// <remarks>They differ in the effective mass of the shaft's end only, so that a comparison of the two shows that and nothing
-    /// else. Squirt follows the ratio of ball mass to end mass: about 20 for an ordinary shaft, 30 and more for a low-deflection
-    /// one, which puts the pivot 11 to 12 in and 15.5 to 17 in behind the tip (trade figures, from memory: 8 to 20 in, low
-    /// deflection from 14 in).</remarks>
+    /// <remarks>They differ in the effective mass of the shaft's end only, so that a comparison of the two shows that
+    /// and nothing else. Squirt follows the ratio of ball mass to end mass: about 20 for an ordinary shaft, 30 and more
+    /// for a low-deflection one, which puts the pivot 11 to 12 in and 15.5 to 17 in behind the tip (trade figures, from
+    /// memory: 8 to 20 in, low deflection from 14 in).</remarks>
     public static IReadOnlyList<CuePreset> Cues { get; } =
     [
         new("ordinary", OrdinaryCue),

@@ -28,9 +28,10 @@ public static partial class EquipmentPresets
         // 2.84 x 1.42 m, nose 37 mm high, no pockets: UMB. Sights: from memory, as on a pool table.
         new("carom-10ft", new TableSpec(2.84, 1.42, null, null, PoolSightSetback), CaromCloth, CaromBalls, 0.037),
 
-        // 3569 x 1778 mm: snooker rules. The rules refer pockets to templates without numbers: mouths of 3.5 and 4 in at the
-        // points and the rounder jaws are from memory and an assumption. Nose at 7/5 of the ball's radius: the height that
-        // Mathavan, Jackson and Parkin (2010) use. Snooker tables carry no sights; a setback of nothing puts them on the nose.
+        // 3569 x 1778 mm: snooker rules. The rules refer pockets to templates without numbers: mouths of 3.5 and 4 in
+        // at the points and the rounder jaws are from memory and an assumption. Nose at 7/5 of the ball's radius: the
+        // height that Mathavan, Jackson and Parkin (2010) use. Snooker tables carry no sights; a setback of nothing
+        // puts them on the nose.
         new(
             "snooker-12ft",
             new TableSpec(
@@ -56,8 +57,9 @@ public static partial class EquipmentPresets
         PoolBalls,
         PoolNoseHeight);
 
-    // Shelf 1 to 2 1/4 in at a corner, 0 to 3/8 in at a side: from memory, near the middle. Rounding of the jaw 3 mm: assumption
-    // (rubber facing 1/16 to 1/4 in thick under the cloth: WPA). Drop edge: assumption, a circle as wide as the mouth.
+    // Shelf 1 to 2 1/4 in at a corner, 0 to 3/8 in at a side: from memory, near the middle. Rounding of the jaw 3 mm:
+    // assumption (rubber facing 1/16 to 1/4 in thick under the cloth: WPA). Drop edge: assumption, a circle as wide as
+    // the mouth.
     private static PocketSpec PoolPocket(double mouthInches, double cutAngle, double shelf) =>
         new(Inches(mouthInches), cutAngle, 0.003, Inches(shelf), Inches(0.5 * mouthInches));
 }

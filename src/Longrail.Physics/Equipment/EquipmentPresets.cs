@@ -3,9 +3,10 @@ namespace Longrail.Physics.Equipment;
 /// <summary>Equipment that scenes may ask for by name. Every number has its source beside it.</summary>
 /// <remarks>
 /// WPA: World Pool-Billiard Association, Tournament Table and Equipment Specifications (November 2001 text and later).
-/// BCA: Billiard Congress of America, equipment specifications, the older text. UMB: Union Mondiale de Billard, World Rules of
-/// Carom Billiard. Snooker: WPBSA, Official Rules of the Games of Snooker and English Billiards. "From memory" marks a number
-/// of the trade for which no document was at hand; "assumption" marks our own choice. See docs/sources.md.
+/// BCA: Billiard Congress of America, equipment specifications, the older text. UMB: Union Mondiale de Billard, World
+/// Rules of Carom Billiard. Snooker: WPBSA, Official Rules of the Games of Snooker and English Billiards. "From memory"
+/// marks a number of the trade for which no document was at hand; "assumption" marks our own choice. See
+/// docs/sources.md.
 /// </remarks>
 public static partial class EquipmentPresets
 {
@@ -21,7 +22,8 @@ public static partial class EquipmentPresets
     /// <summary>The cue of a scene that does not name one.</summary>
     public static CuePreset DefaultCue => Cues[0];
 
-    /// <summary>All that a shot on a table needs, as the table's preset brings it, with the default cushions and cue.</summary>
+    /// <summary>All that a shot on a table needs, as the table's preset brings it, with the default cushions and
+    /// cue.</summary>
     /// <param name="table">The table.</param>
     public static EquipmentSpec With(TablePreset table) =>
         new(table.Table, table.Cloth, Cushion(table.NoseHeight), table.BallSet, DefaultCue.Cue);

@@ -6,8 +6,8 @@ using Longrail.Scenes.Parts;
 namespace Longrail.Scenes.Compiling;
 
 /// <summary>Writes out a scene as it is used: every number in SI, nothing left to defaults.</summary>
-/// <remarks>Presets and states keep their names beside the numbers, which win when the scene is read again. A solved aim keeps its task
-/// beside the angle that was found.</remarks>
+/// <remarks>Presets and states keep their names beside the numbers, which win when the scene is read again. A solved
+/// aim keeps its task beside the angle that was found.</remarks>
 internal static class AsUsedScene
 {
     /// <summary>The scene as used.</summary>

@@ -10,8 +10,8 @@ namespace Longrail.Scenes.Compiling;
 /// <summary>Places the balls of a scene.</summary>
 internal sealed class BallCompiler(EquipmentSpec equipment, SceneErrors errors)
 {
-    /// <summary>Balls that overlap, or stand in a cushion, by less than this touch: metres. A thousand times the rounding of a
-    /// coordinate, a thousandth of anything that could be measured.</summary>
+    /// <summary>Balls that overlap, or stand in a cushion, by less than this touch: metres. A thousand times the
+    /// rounding of a coordinate, a thousandth of anything that could be measured.</summary>
     public const double TouchSlack = 1e-9;
 
     /// <summary>The balls at rest where the scene puts them; what is wrong goes to the errors.</summary>

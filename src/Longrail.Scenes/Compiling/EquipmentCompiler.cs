@@ -7,7 +7,8 @@ namespace Longrail.Scenes.Compiling;
 /// <summary>Fills in the equipment of a scene.</summary>
 internal static class EquipmentCompiler
 {
-    // The centre of a ball must be below the nose, or the cushion would not hold it down, and the nose must not close over it.
+    // The centre of a ball must be below the nose, or the cushion would not hold it down, and the nose must not close
+    // over it.
     private const double HighestNose = 0.9;
 
     /// <summary>The equipment with every default filled in; what is wrong goes to the errors.</summary>

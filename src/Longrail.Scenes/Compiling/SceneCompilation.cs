@@ -5,6 +5,7 @@ namespace Longrail.Scenes.Compiling;
 /// <param name="Errors">What is wrong; empty if nothing is.</param>
 public sealed record SceneCompilation(ReadyScene? Ready, IReadOnlyList<SceneError> Errors)
 {
-    /// <summary>Whether the scene is in order but asks for something that cannot be computed, as an aim that does not exist.</summary>
+    /// <summary>Whether the scene is in order but asks for something that cannot be computed, as an aim that does not
+    /// exist.</summary>
     public bool IsUnreachable { get; init; }
 }

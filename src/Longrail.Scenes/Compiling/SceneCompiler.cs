@@ -10,7 +10,8 @@ namespace Longrail.Scenes.Compiling;
 /// <summary>Makes scenes ready to be played.</summary>
 public static class SceneCompiler
 {
-    /// <summary>Fills in defaults, checks what the fields mean together, solves the aim and lets the tip strike.</summary>
+    /// <summary>Fills in defaults, checks what the fields mean together, solves the aim and lets the tip
+    /// strike.</summary>
     /// <param name="scene">The scene as asked for.</param>
     public static SceneCompilation Compile(Scene scene)
     {

@@ -25,7 +25,8 @@ internal sealed class SceneErrors
             _errors.Add(new SceneError(path, problem, allowed, suggestion));
     }
 
-    /// <summary>A length for a message: millimetres with one decimal, with more where that would show nothing.</summary>
+    /// <summary>A length for a message: millimetres with one decimal, with more where that would show
+    /// nothing.</summary>
     public static string Millimetres(double metres)
     {
         double mm = metres * 1000.0;

@@ -19,7 +19,8 @@ public abstract class Field
     /// <summary>What it means, in one line.</summary>
     public string Description { get; }
 
-    /// <summary>What stands for it when it is left out, as a scene would write it or in words; null if nothing does.</summary>
+    /// <summary>What stands for it when it is left out, as a scene would write it or in words; null if nothing
+    /// does.</summary>
     public string? Default { get; }
 
     internal JsonEncodedText EncodedName { get; }

@@ -13,7 +13,8 @@ internal abstract class Field<TPart> : Field
     {
     }
 
-    /// <summary>Takes back what this field would contradict, or what it stands for; done when the field alone is set by its path.</summary>
+    /// <summary>Takes back what this field would contradict, or what it stands for; done when the field alone is set by
+    /// its path.</summary>
     internal Action<TPart>? Replaces { get; init; }
 
     /// <summary>Reads the value at the reader's current token; what is wrong with it goes to the state.</summary>
@@ -25,7 +26,8 @@ internal abstract class Field<TPart> : Field
     /// <summary>Writes the value, which is there.</summary>
     internal abstract void Write(Utf8JsonWriter json, TPart part);
 
-    /// <summary>Writes the members of a JSON Schema that describe the value (type, range), within an open object.</summary>
+    /// <summary>Writes the members of a JSON Schema that describe the value (type, range), within an open
+    /// object.</summary>
     internal abstract void WriteSchema(Utf8JsonWriter json);
 
     /// <summary>Lists this field and those within it.</summary>

@@ -7,8 +7,8 @@ public static class NearestWord
     private const int LongestWord = 40;
 
     /// <summary>The word that differs least from a text, or null if none is near.</summary>
-    /// <remarks>Near means: up to one change in three letters, and two changes always. A change is a letter added, lost, replaced,
-    /// or swapped with its neighbour (optimal string alignment). Capitals do not count.</remarks>
+    /// <remarks>Near means: up to one change in three letters, and two changes always. A change is a letter added,
+    /// lost, replaced, or swapped with its neighbour (optimal string alignment). Capitals do not count.</remarks>
     /// <param name="text">What was written.</param>
     /// <param name="words">What may be written.</param>
     public static string? Of(string text, IEnumerable<string> words)

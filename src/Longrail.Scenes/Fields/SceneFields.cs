@@ -3,8 +3,8 @@ using Longrail.Scenes.Parts;
 
 namespace Longrail.Scenes.Fields;
 
-/// <summary>The catalogue of all fields of a scene file. Reader, writer, schema, messages and the setting of a field by its path
-/// all follow it; there is no second list.</summary>
+/// <summary>The catalogue of all fields of a scene file. Reader, writer, schema, messages and the setting of a field by
+/// its path all follow it; there is no second list.</summary>
 public static partial class SceneFields
 {
     /// <summary>The most balls a scene may have.</summary>

@@ -9,13 +9,16 @@ public static class SceneSetting
 {
     /// <summary>A copy of the scene with one field changed and everything else as it was.</summary>
     /// <remarks>
-    /// A field that stands instead of another takes its place (speed and cueSpeed, x and along), and a name takes back the numbers
-    /// that it stands for (a preset, a state), so that the change is never without effect. Changing what a solved aim was solved
-    /// for (its balls, cut, pocket, cushions) makes it be solved again; changing anything else leaves the stick where it was.
+    /// A field that stands instead of another takes its place (speed and cueSpeed, x and along), and a name takes back
+    /// the numbers that it stands for (a preset, a state), so that the change is never without effect. Changing what a
+    /// solved aim was solved for (its balls, cut, pocket, cushions) makes it be solved again; changing anything else
+    /// leaves the stick where it was.
     /// </remarks>
     /// <param name="scene">The scene.</param>
-    /// <param name="path">The field: "stroke.speed", "stroke.tip.right", "balls.9.x" by the ball's id, "balls[1].x" by its place.</param>
-    /// <param name="value">The value as a user types it: a number, a text with a unit without quotes, a word, or JSON.</param>
+    /// <param name="path">The field: "stroke.speed", "stroke.tip.right", "balls.9.x" by the ball's id, "balls[1].x" by
+    /// its place.</param>
+    /// <param name="value">The value as a user types it: a number, a text with a unit without quotes, a word, or
+    /// JSON.</param>
     public static SceneReading With(Scene scene, string path, string value)
     {
         Scene copy = scene.Copy();

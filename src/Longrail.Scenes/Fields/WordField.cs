@@ -33,7 +33,8 @@ internal sealed class WordField<TPart>(
     internal override void List(string prefix, List<FieldInfo> fields) =>
         fields.Add(new FieldInfo(prefix + Name, null, null, words, Default, Description));
 
-    /// <summary>The word at the reader's current token, or null if it is none of them; the state then knows why.</summary>
+    /// <summary>The word at the reader's current token, or null if it is none of them; the state then knows
+    /// why.</summary>
     internal static string? ReadWord(ref Utf8JsonReader json, string[] words, byte[][] utf8, SceneReadState state)
     {
         long offset = json.TokenStartIndex;

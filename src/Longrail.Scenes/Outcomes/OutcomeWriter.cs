@@ -8,8 +8,9 @@ using Longrail.Scenes.Writing;
 namespace Longrail.Scenes.Outcomes;
 
 /// <summary>Writes outcomes. Numbers are round-trip exact.</summary>
-/// <remarks>Lists named position, before and after follow the list of balls. A contact that takes time has a duration; then position and
-/// before hold at the touch, positionAfter and after as the ball leaves the rubber. Any change of the format changes its version and
+/// <remarks>Lists named position, before and after follow the list of balls. A contact that takes time has a duration;
+/// then position and before hold at the touch, positionAfter and after as the ball leaves the rubber. Any change of the
+/// format changes its version and
 /// <see cref="Schemas.OutcomeSchema"/>.</remarks>
 public static class OutcomeWriter
 {

@@ -24,7 +24,8 @@ public sealed record SceneAim
     /// <summary>The cushions of the bank in order.</summary>
     public List<CushionName>? Off { get; internal set; }
 
-    /// <summary>The angle that was found for the task before; it is taken as it stands and nothing is solved again.</summary>
+    /// <summary>The angle that was found for the task before; it is taken as it stands and nothing is solved
+    /// again.</summary>
     public Quantity? Solved { get; internal set; }
 
     internal SceneAim Copy() => this with { Off = Off is null ? null : [.. Off] };

@@ -4,10 +4,12 @@ using Longrail.Scenes.Fields;
 
 namespace Longrail.Scenes.Reading;
 
-/// <summary>Finds where a field stands in a text that has been read already. Done only when there is an error to point at.</summary>
+/// <summary>Finds where a field stands in a text that has been read already. Done only when there is an error to point
+/// at.</summary>
 internal static class FieldLocator
 {
-    /// <summary>The error with the place of its field, or of the nearest object around it that stands in the text.</summary>
+    /// <summary>The error with the place of its field, or of the nearest object around it that stands in the
+    /// text.</summary>
     public static SceneError Locate(SceneError error, ReadOnlySpan<byte> utf8, JsonReaderOptions options)
     {
         if (error.Line is not null || error.Path.Length == 0)

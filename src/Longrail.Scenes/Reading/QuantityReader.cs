@@ -8,7 +8,8 @@ namespace Longrail.Scenes.Reading;
 /// <summary>Reads a quantity from a JSON number or text and says what is wrong with it.</summary>
 internal static class QuantityReader
 {
-    /// <summary>The quantity at the reader's current token, or null if it is not one; the state then knows why.</summary>
+    /// <summary>The quantity at the reader's current token, or null if it is not one; the state then knows
+    /// why.</summary>
     public static Quantity? Read(ref Utf8JsonReader json, QuantityKind kind, NumberRange range, SceneReadState state)
     {
         long offset = json.TokenStartIndex;

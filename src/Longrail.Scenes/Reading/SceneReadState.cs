@@ -14,7 +14,8 @@ internal sealed class SceneReadState
     private readonly List<(string? Name, int Index)> _steps = new(8);
     private List<(SceneError Error, long Offset)>? _errors;
 
-    /// <summary>Whether the value was typed by itself, without the quotes that a file needs: then 9 may be the name of a ball.</summary>
+    /// <summary>Whether the value was typed by itself, without the quotes that a file needs: then 9 may be the name of
+    /// a ball.</summary>
     public bool IsTyped { get; init; }
 
     /// <summary>Whether nothing is wrong so far.</summary>

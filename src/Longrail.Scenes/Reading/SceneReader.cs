@@ -45,7 +45,8 @@ public static class SceneReader
         return state.IsGood ? new SceneReading(scene, []) : new SceneReading(null, state.Errors(utf8));
     }
 
-    /// <summary>Reads a scene and makes it ready, so that an error of either kind points at its place in the text.</summary>
+    /// <summary>Reads a scene and makes it ready, so that an error of either kind points at its place in the
+    /// text.</summary>
     /// <param name="utf8">The text in UTF-8, with or without a byte order mark.</param>
     public static SceneCompilation ReadReady(ReadOnlySpan<byte> utf8)
     {
@@ -103,7 +104,8 @@ public static class SceneReader
     {
         if (utf8.Trim(" \t\r\n"u8).IsEmpty)
             return "there is nothing to read";
-        // Two of the framework's texts speak of its own workings; the others end with the position, which stands in front already.
+        // Two of the framework's texts speak of its own workings; the others end with the position, which stands in
+        // front already.
         string text = broken.Message;
         if (text.Contains("depth to be zero", StringComparison.Ordinal))
             return "the text ends before the scene does";

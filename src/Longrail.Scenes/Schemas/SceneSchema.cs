@@ -6,7 +6,8 @@ namespace Longrail.Scenes.Schemas;
 
 /// <summary>The JSON Schema of scene files, made from the catalogue of fields.</summary>
 /// <remarks>A schema says what a file may look like. What its fields mean together (balls that overlap, a miscue) only
-/// <see cref="Compiling.SceneCompiler"/> can tell. Comments and trailing commas, which scene files may have, are no matter of a schema.</remarks>
+/// <see cref="Compiling.SceneCompiler"/> can tell. Comments and trailing commas, which scene files may have, are no
+/// matter of a schema.</remarks>
 public static class SceneSchema
 {
     internal const string Dialect = "http://json-schema.org/draft-07/schema#";

@@ -5,7 +5,8 @@ using Longrail.Scenes.Units;
 
 namespace Longrail.Scenes.Schemas;
 
-/// <summary>The part of a JSON Schema that describes one quantity: a number within its range, or a text with a unit.</summary>
+/// <summary>The part of a JSON Schema that describes one quantity: a number within its range, or a text with a
+/// unit.</summary>
 internal static class SchemaOfQuantity
 {
     /// <summary>Writes it into an open object.</summary>

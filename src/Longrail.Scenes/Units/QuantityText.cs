@@ -3,7 +3,8 @@ using System.Text;
 
 namespace Longrail.Scenes.Units;
 
-/// <summary>Reads quantities written as text: "50 in", "2 1/4 in", "-1/8 tip", "0.2 R", "63.5 %", "12 deg left".</summary>
+/// <summary>Reads quantities written as text: "50 in", "2 1/4 in", "-1/8 tip", "0.2 R", "63.5 %", "12 deg
+/// left".</summary>
 public static class QuantityText
 {
     /// <summary>Reads a quantity.</summary>

@@ -4,7 +4,8 @@ using UnitsNet.Units;
 
 namespace Longrail.Scenes.Units;
 
-/// <summary>The units that scenes may use. Factors of the common units come from UnitsNet and are looked up once.</summary>
+/// <summary>The units that scenes may use. Factors of the common units come from UnitsNet and are looked up
+/// once.</summary>
 public static class UnitTable
 {
     // UnitsNet carries the revolution per minute to ten digits only, so this one is ours.
@@ -61,7 +62,8 @@ public static class UnitTable
     private static readonly byte[][] _utf8Names = [.. Units.Select(unit => Encoding.UTF8.GetBytes(unit.Name))];
 
     /// <summary>The unit of that name, or null.</summary>
-    /// <param name="name">The name in UTF-8, exactly as it is written in a scene (capitals count: "R" is a radius).</param>
+    /// <param name="name">The name in UTF-8, exactly as it is written in a scene (capitals count: "R" is a
+    /// radius).</param>
     public static UnitDefinition? Find(ReadOnlySpan<byte> name)
     {
         for (int i = 0; i < _utf8Names.Length; i++)

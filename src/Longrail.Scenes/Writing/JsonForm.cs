@@ -4,8 +4,8 @@ using System.Text.Json;
 namespace Longrail.Scenes.Writing;
 
 /// <summary>How JSON is written: for people, indented, or one object a line.</summary>
-/// <remarks>Only what JSON itself demands is escaped. The files are for people and programs; whoever puts one into a web page must
-/// escape it for that page.</remarks>
+/// <remarks>Only what JSON itself demands is escaped. The files are for people and programs; whoever puts one into a
+/// web page must escape it for that page.</remarks>
 public static class JsonForm
 {
     /// <summary>Indented, for people.</summary>

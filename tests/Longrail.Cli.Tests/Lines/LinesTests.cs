@@ -111,7 +111,8 @@ public sealed class LinesTests
         Assert.Single(run.Lines());
         Assert.Equal(1_000_000_000, noise.Taken);
 
-        // Buffers for a line of a megabyte, doubled as it grows, and nothing for what follows. Other tests allocate meanwhile.
+        // Buffers for a line of a megabyte, doubled as it grows, and nothing for what follows. Other tests allocate
+        // meanwhile.
         Assert.InRange(GC.GetTotalAllocatedBytes(precise: true) - allocated, 0, 400_000_000);
     }
 

@@ -4,8 +4,8 @@ using Longrail.Physics.Equipment;
 namespace Longrail.Physics.Tests.Equipment;
 
 /// <summary>The presets against the documents that they come from.</summary>
-/// <remarks>WPA: Tournament Table and Equipment Specifications (November 2001 text). BCA: the older equipment specifications.
-/// UMB: World Rules of Carom Billiard. Snooker: WPBSA, Official Rules. See docs/sources.md.</remarks>
+/// <remarks>WPA: Tournament Table and Equipment Specifications (November 2001 text). BCA: the older equipment
+/// specifications. UMB: World Rules of Carom Billiard. Snooker: WPBSA, Official Rules. See docs/sources.md.</remarks>
 public sealed class EquipmentPresetsTests
 {
     private const double Inch = 0.0254;
@@ -43,7 +43,8 @@ public sealed class EquipmentPresetsTests
     public void Tables_with_diamonds_are_twice_as_long_as_wide(string name) =>
         Assert.Equal(Table(name).Table.DiamondAlong, Table(name).Table.DiamondAcross, 1e-15);
 
-    // Source: WPA, corner 4.5 to 4.625 in and 142 +-1 degrees, side 5 to 5.125 in and 104 +-1 degrees, sights 3 11/16 in +-1/8 in.
+    // Source: WPA, corner 4.5 to 4.625 in and 142 +-1 degrees, side 5 to 5.125 in and 104 +-1 degrees, sights 3 11/16
+    // in +-1/8 in.
     [Theory]
     [InlineData("pool-8ft")]
     [InlineData("pool-9ft")]
@@ -57,7 +58,8 @@ public sealed class EquipmentPresetsTests
         Assert.Equal(3.6875, table.SightSetback / Inch, 0.125);
     }
 
-    // Source: BCA, corner 4 7/8 to 5 1/8 in, side 5 3/8 to 5 5/8 in; shelf 0 to 3/8 in at a side. Shelf at a corner, 1 to 2 1/4 in: from memory.
+    // Source: BCA, corner 4 7/8 to 5 1/8 in, side 5 3/8 to 5 5/8 in; shelf 0 to 3/8 in at a side. Shelf at a corner, 1
+    // to 2 1/4 in: from memory.
     [Fact]
     public void The_small_pool_table_has_the_wider_pockets_of_the_older_specification()
     {
@@ -93,7 +95,8 @@ public sealed class EquipmentPresetsTests
         Assert.Null(preset.Table.Side);
     }
 
-    // Source: snooker rules, 52.5 +-0.05 mm; 140 to 142 g (from memory); nose at 7/5 of the radius: Mathavan, Jackson and Parkin (2010).
+    // Source: snooker rules, 52.5 +-0.05 mm; 140 to 142 g (from memory); nose at 7/5 of the radius: Mathavan, Jackson
+    // and Parkin (2010).
     [Fact]
     public void Snooker_balls_and_cushions_fit_the_rules()
     {
@@ -103,7 +106,8 @@ public sealed class EquipmentPresetsTests
         Assert.Equal(1.4 * 0.5 * preset.BallSet.Diameter, preset.NoseHeight, 1e-12);
     }
 
-    // Source: mu(v) = 0.009951 + 0.108 exp(-1.088 v), Alciatore TP A.28 (2007); the values computed from it, to four decimals.
+    // Source: mu(v) = 0.009951 + 0.108 exp(-1.088 v), Alciatore TP A.28 (2007); the values computed from it, to four
+    // decimals.
     [Theory]
     [InlineData(0.0, 0.1180)]
     [InlineData(0.1, 0.1068)]
@@ -140,8 +144,8 @@ public sealed class EquipmentPresetsTests
             Assert.Equal(0.514, TipContact.MiscueLimit(preset.Cue), 0.0005);
         });
 
-    // Source: tangent of squirt over offset at small offsets puts the pivot at R (3.5 + m/m_e)/2.5 behind the ball's centre (derivation);
-    // trade figures, from memory: 8 to 20 in, low deflection from 14 in.
+    // Source: tangent of squirt over offset at small offsets puts the pivot at R (3.5 + m/m_e)/2.5 behind the ball's
+    // centre (derivation); trade figures, from memory: 8 to 20 in, low deflection from 14 in.
     [Fact]
     public void The_cues_pivots_lie_where_the_trade_puts_them()
     {

@@ -8,8 +8,9 @@ public sealed class BallPlacementTests
     // Rounding of a few operations on lengths of the table's size, metres.
     private const double Rounding = 1e-15;
 
-    // A ball of 57.15 mm touching a nose at 63.5 % of its diameter: sin(theta) = 2 * 0.635 - 1 = 0.27, and its centre stands
-    // R cos(theta) from the nose line in plan. Derivation from the geometry of a sphere; WPA for the two numbers.
+    // A ball of 57.15 mm touching a nose at 63.5 % of its diameter: sin(theta) = 2 * 0.635 - 1 = 0.27, and its centre
+    // stands R cos(theta) from the nose line in plan. Derivation from the geometry of a sphere; WPA for the two
+    // numbers.
     private static readonly double _reach = 0.028575 * Math.Sqrt(1.0 - 0.27 * 0.27);
 
     [Theory]

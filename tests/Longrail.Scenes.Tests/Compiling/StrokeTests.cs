@@ -8,7 +8,8 @@ public sealed class StrokeTests
 {
     private const double Radius = 0.028575;
 
-    // A tip that is level and at the centre gives no side and no squirt, so the ball leaves along the stick at its speed.
+    // A tip that is level and at the centre gives no side and no squirt, so the ball leaves along the stick at its
+    // speed.
     [Fact]
     public void A_stroke_through_the_centre_sets_the_ball_moving_along_the_stick()
     {
@@ -20,8 +21,8 @@ public sealed class StrokeTests
         Assert.Equal(0, setup.Stroke!.Ball);
     }
 
-    // b = B R/(R + r): derivation for a dome of radius r touching a ball of radius R. With a tip of 13 mm and a dome of 10.6 mm an
-    // eighth of a tip is b/R = 13 mm / 8 / (28.575 mm + 10.6 mm) = 0.0415.
+    // b = B R/(R + r): derivation for a dome of radius r touching a ball of radius R. With a tip of 13 mm and a dome of
+    // 10.6 mm an eighth of a tip is b/R = 13 mm / 8 / (28.575 mm + 10.6 mm) = 0.0415.
     [Fact]
     public void An_eighth_of_a_tip_moves_the_shaft_and_the_dome_makes_less_of_it()
     {
@@ -63,7 +64,8 @@ public sealed class StrokeTests
         Assert.Contains("miscue", SceneFiles.Error(
             SceneFiles.OneBall("\"cue\":{\"tipFriction\":5},\"stroke\":{\"tip\":{\"right\":\"1.1 R\"}}")).Problem);
 
-    // V (1 + e)/(1 + m/M + 5/2 (b/R)^2), a point impact without slip (derivation); e = 0.73, m = 0.17 kg, M = 0.54 kg, b = 0.
+    // V (1 + e)/(1 + m/M + 5/2 (b/R)^2), a point impact without slip (derivation); e = 0.73, m = 0.17 kg, M = 0.54 kg,
+    // b = 0.
     [Fact]
     public void The_stick_s_speed_may_stand_instead_of_the_ball_s() =>
         Assert.Equal(2.0 * 1.73 / (1.0 + 0.17 / 0.54), StrokeOf("\"cueSpeed\":\"2 m/s\"").Speed, 1e-14);

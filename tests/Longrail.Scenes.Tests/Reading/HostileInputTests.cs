@@ -5,7 +5,8 @@ using Longrail.Scenes.Reading;
 
 namespace Longrail.Scenes.Tests.Reading;
 
-/// <summary>Whatever is read, the answer is a scene or a list of errors with something in it, never an exception.</summary>
+/// <summary>Whatever is read, the answer is a scene or a list of errors with something in it, never an
+/// exception.</summary>
 public sealed class HostileInputTests
 {
     private static readonly byte[] _scene = Encoding.UTF8.GetBytes(

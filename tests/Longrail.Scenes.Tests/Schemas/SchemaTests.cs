@@ -11,7 +11,8 @@ public sealed class SchemaTests
 {
     private static readonly JsonSchema _scenes = Load(SceneSchema.ToUtf8());
 
-    // Comments and trailing commas are no matter of a schema: what is checked is the scene as the reader understands it.
+    // Comments and trailing commas are no matter of a schema: what is checked is the scene as the reader understands
+    // it.
     [Theory]
     [MemberData(nameof(SceneFiles.Names), MemberType = typeof(SceneFiles))]
     public void Every_scene_of_the_repository_fits_the_schema(string name)

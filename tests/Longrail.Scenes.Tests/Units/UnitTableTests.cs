@@ -8,8 +8,8 @@ public sealed class UnitTableTests
     // One rounding of the factor itself.
     private const double OneRounding = 1.2e-16;
 
-    // Source: NIST Special Publication 811 (2008), appendix B.8; all of these are exact. Ounce: avoirdupois, a sixteenth of
-    // 0.453 592 37 kg. Degree: pi/180. Revolution per minute: pi/30.
+    // Source: NIST Special Publication 811 (2008), appendix B.8; all of these are exact. Ounce: avoirdupois, a
+    // sixteenth of 0.453 592 37 kg. Degree: pi/180. Revolution per minute: pi/30.
     [Theory]
     [InlineData("in", 0.0254)]
     [InlineData("ft", 0.3048)]

@@ -30,7 +30,8 @@ public sealed class RoundTripTests
         from w in Gen.Double[-300, 300]
         select $",\"launch\":[{{\"ball\":\"9\",\"velocity\":[{Text(v)},\"1.5 ft/s\"],\"spin\":[1,{Text(w)},\"30 rpm\"]}}]");
 
-    // Anything that a scene may say; places are drawn so that the two balls stand clear of each other and of the cushions.
+    // Anything that a scene may say; places are drawn so that the two balls stand clear of each other and of the
+    // cushions.
     private static readonly Gen<string> _scene =
         from table in Gen.OneOf(
             Gen.Const("\"pool-9ft\""),
@@ -81,7 +82,8 @@ public sealed class RoundTripTests
     [Fact]
     public void A_scene_as_used_leaves_nothing_to_defaults()
     {
-        // Every quantity of the catalogue stands in it, but for what belongs to another way of saying things or to single balls.
+        // Every quantity of the catalogue stands in it, but for what belongs to another way of saying things or to
+        // single balls.
         string[] otherWays = ["stroke.cueSpeed", "stroke.aim.cut", "stroke.aim.solved"];
         string text = Encoding.UTF8.GetString(SceneWriter.ToUtf8(SceneFiles.Ready(SceneFiles.OneBall("\"stroke\":{}")).AsUsed));
         Assert.All(
