@@ -1,0 +1,115 @@
+using Longrail.Scenes;
+using Longrail.Scenes.Compiling;
+using Longrail.Scenes.Reading;
+
+namespace Longrail.Cli.Input;
+
+/// <summary>Reads the scene that a verb is to work on, from a file or from standard input, and says what is wrong with
+/// it.</summary>
+public static class SceneInput
+{
+    /// <summary>The name under which standard input is asked for.</summary>
+    public const string StandardInput = "-";
+
+    // The library that parses arguments takes a lone dash for an option without a name, so it never sees one.
+    private const string StandardInputDisguised = "\u0001standard-input";
+
+    /// <summary>Reads a scene and makes it ready; what is wrong with it is printed.</summary>
+    /// <param name="file">The file, or "-".</param>
+    /// <param name="streams">Where to read and where to print.</param>
+    /// <param name="exitCode">What the program should return if there is no scene.</param>
+    /// <returns>The ready scene, or null.</returns>
+    public static ReadyScene? Read(string file, ProgramStreams streams, out int exitCode)
+    {
+        exitCode = ExitCode.BadInput;
+        if (!TryReadBytes(file, streams, out byte[] utf8))
+            return null;
+        SceneCompilation compilation = SceneReader.ReadReady(utf8);
+        if (compilation.Ready is null)
+        {
+            PrintErrors(compilation.Errors, NameOf(file), streams.Error);
+            exitCode = compilation.IsUnreachable ? ExitCode.Failed : ExitCode.BadInput;
+        }
+
+        return compilation.Ready;
+    }
+
+    /// <summary>Prints what is wrong with a scene, one line each.</summary>
+    /// <param name="errors">What is wrong.</param>
+    /// <param name="file">What the scene came from, or null if that means nothing to the user.</param>
+    /// <param name="writer">Where to print.</param>
+    public static void PrintErrors(IReadOnlyList<SceneError> errors, string? file, TextWriter writer)
+    {
+        foreach (SceneError error in errors)
+            writer.WriteLine($"longrail: {error with { File = file }}");
+    }
+
+    /// <summary>Whether a file's name stands for standard input.</summary>
+    public static bool IsStandardInput(string file) => file is StandardInput or StandardInputDisguised;
+
+    /// <summary>An argument as the library that parses arguments may see it.</summary>
+    public static string Disguise(string argument) => argument == StandardInput ? StandardInputDisguised : argument;
+
+    /// <summary>A message of that library as the user may see it.</summary>
+    public static string Undisguise(string message) =>
+        message.Replace(StandardInputDisguised, StandardInput, StringComparison.Ordinal);
+
+    /// <summary>Opens a file, or standard input.</summary>
+    /// <param name="file">The file, or "-".</param>
+    /// <param name="streams">Where standard input is, and where to print.</param>
+    /// <returns>The stream, or null if it cannot be opened; it was printed why.</returns>
+    public static Stream? Open(string file, ProgramStreams streams)
+    {
+        if (IsStandardInput(file))
+            return streams.Input;
+        try
+        {
+            return new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 0);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            streams.Error.WriteLine($"longrail: cannot read {file}: {Explain(e)}");
+            return null;
+        }
+    }
+
+    private static bool TryReadBytes(string file, ProgramStreams streams, out byte[] utf8)
+    {
+        utf8 = [];
+        using Stream? stream = Open(file, streams);
+        if (stream is null)
+            return false;
+        // One byte more than allowed is enough to know that there is too much.
+        byte[] buffer = new byte[SceneReader.LargestScene + 1];
+        int length;
+        try
+        {
+            length = stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            streams.Error.WriteLine($"longrail: cannot read {NameOf(file)}: {Explain(e)}");
+            return false;
+        }
+
+        if (length > SceneReader.LargestScene)
+        {
+            streams.Error.WriteLine(
+                $"longrail: {NameOf(file)}: more than {SceneReader.LargestScene} bytes; a scene may have up to that many");
+            return false;
+        }
+
+        utf8 = buffer[..length];
+        return true;
+    }
+
+    private static string NameOf(string file) => IsStandardInput(file) ? "standard input" : file;
+
+    private static string Explain(Exception e) => e switch
+    {
+        FileNotFoundException => "there is no such file",
+        DirectoryNotFoundException => "there is no such folder",
+        UnauthorizedAccessException => "it is a folder, or reading it is not allowed",
+        _ => e.Message,
+    };
+}

@@ -1,0 +1,57 @@
+using System.Reflection;
+using System.Text;
+using Longrail.Cli.Input;
+using Longrail.Cli.Verbs;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Longrail.Cli;
+
+/// <summary>The program as a function, so that tests can run it in their own process.</summary>
+public static class LongrailApp
+{
+    /// <summary>Runs the program.</summary>
+    /// <param name="args">The words after the program's name.</param>
+    /// <param name="streams">What it reads from and writes to.</param>
+    /// <returns>One of <see cref="ExitCode"/>.</returns>
+    public static int Run(string[] args, ProgramStreams streams)
+    {
+        // What the library itself prints (help, the version) goes the same way as everything else.
+        using var output = new StreamWriter(streams.Output, new UTF8Encoding(false), leaveOpen: true);
+        var app = new CommandApp();
+        app.Configure(config =>
+        {
+            config.SetApplicationName("longrail");
+            config.SetApplicationVersion(Version());
+            config.UseStrictParsing();
+            config.PropagateExceptions();
+            config.ConfigureConsole(PlainConsole.On(output));
+            AddVerbs(config, streams);
+        });
+        try
+        {
+            return app.Run(args.Select(SceneInput.Disguise));
+        }
+        catch (CommandAppException usage)
+        {
+            streams.Error.WriteLine($"longrail: {SceneInput.Undisguise(usage.Message)}");
+            streams.Error.WriteLine("longrail: try longrail --help, or longrail VERB --help");
+            return ExitCode.BadInput;
+        }
+        catch (OperationCanceledException) when (streams.Interrupted.IsCancellationRequested)
+        {
+            return ExitCode.Interrupted;
+        }
+    }
+
+    private static void AddVerbs(IConfigurator config, ProgramStreams streams)
+    {
+        config.AddCommand<ShootCommand>("shoot").WithData(streams).WithDescription(ShootCommand.Description)
+            .WithExample("shoot", "scenes/bank-alone-firm.json")
+            .WithExample("shoot", "scenes/bank-alone-firm.json", "--picture", "bank.svg")
+            .WithExample("shoot", "-", "--lines");
+    }
+
+    private static string Version() =>
+        typeof(LongrailApp).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+')[0] ?? "";
+}
