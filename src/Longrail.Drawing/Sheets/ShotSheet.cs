@@ -1,0 +1,172 @@
+using Longrail.Drawing.Balls;
+using Longrail.Drawing.Paths;
+using Longrail.Drawing.Svg;
+using Longrail.Drawing.Tables;
+using Longrail.Physics.Geometry;
+using Longrail.Physics.Motion;
+
+namespace Longrail.Drawing.Sheets;
+
+/// <summary>Lays out and draws the sheet of one shot.</summary>
+internal static class ShotSheet
+{
+    private const double KeyTop = Sheet.StripTop + 58;
+
+    internal static string Draw(ShotDrawing shot)
+    {
+        Viewport view = Sheet.Place(shot.Equipment.Table);
+        IReadOnlyList<string> colours = BallInk.Assign(shot.Tracks.Count, shot.Struck);
+        int numbered = EventKey.Room(Sheet.StripBottom - KeyTop - 10, shot.Key.Count);
+        var taken = new Occupancy();
+
+        SvgWriter svg = Sheet.Begin(Title(shot), Description(shot));
+        TablePlan.Draw(svg, view, shot.Equipment.Table);
+        DrawTracks(svg, view, shot, colours, taken);
+        DrawGhost(svg, view, shot, colours);
+        DrawBalls(svg, view, shot, colours, taken);
+        DrawFaces(svg, view, shot, colours, taken);
+        double ball = shot.Tracks.Count == 0 ? 0 : view.ToSheet(shot.Tracks[0].Radius);
+        EventKey.DrawCircles(svg, view, [.. shot.Key.Take(numbered)], ball, taken);
+        DrawStrip(svg, view, shot, colours);
+        return svg.Finish();
+    }
+
+    private static void DrawTracks(
+        SvgWriter svg, Viewport view, ShotDrawing shot, IReadOnlyList<string> colours, Occupancy taken)
+    {
+        for (int ball = 0; ball < shot.Tracks.Count; ball++)
+        {
+            BallTrack track = shot.Tracks[ball];
+            if (!track.Moves)
+                continue;
+            svg.Begin("path");
+            TrackDrawing.DrawLines(svg, view, track, new TrackStyle(colours[ball], null, Ink.Medium, Ticks: true, Faces: true));
+            svg.End();
+            taken.TakeLine(TrackDrawing.TickTimes(track).Select(time => view.ToSheet(track.PositionAt(time))));
+            taken.TakeLine(track.Pieces.SelectMany(piece => Between(view, piece)));
+        }
+    }
+
+    // Points close enough together that no label slips between them.
+    private static IEnumerable<SvgPoint> Between(Viewport view, TrackPiece piece)
+    {
+        for (int i = 0; i + 1 < piece.Points.Count; i++)
+        {
+            SvgPoint a = view.ToSheet(piece.Points[i]);
+            SvgPoint b = view.ToSheet(piece.Points[i + 1]);
+            int steps = (int)Math.Ceiling(a.DistanceTo(b) / 15);
+            for (int k = 0; k < steps; k++)
+                yield return a.Moved((b.X - a.X) * k / steps, (b.Y - a.Y) * k / steps);
+        }
+    }
+
+    private static void DrawGhost(SvgWriter svg, Viewport view, ShotDrawing shot, IReadOnlyList<string> colours)
+    {
+        if (shot.Ghost is not { } ghost)
+            return;
+        SvgPoint striker = view.ToSheet(ghost.StrikerAt);
+        SvgPoint struck = view.ToSheet(ghost.StruckAt);
+        svg.Begin("contact");
+        BallFace.Ghost(svg, striker, view.ToSheet(shot.Tracks[ghost.Striker].Radius), colours[ghost.Striker]);
+        BallFace.Ghost(svg, struck, view.ToSheet(shot.Tracks[ghost.Struck].Radius), colours[ghost.Struck]);
+        // The line of centres, a little beyond both balls.
+        double dx = struck.X - striker.X;
+        double dy = struck.Y - striker.Y;
+        svg.Line(striker.Moved(-0.8 * dx, -0.8 * dy), struck.Moved(1.2 * dx, 1.2 * dy), new Pen(Ink.Soft, Ink.Fine, "18 5 4 5"));
+        svg.End();
+    }
+
+    private static void DrawBalls(
+        SvgWriter svg, Viewport view, ShotDrawing shot, IReadOnlyList<string> colours, Occupancy taken)
+    {
+        svg.Begin("balls");
+        for (int ball = 0; ball < shot.Tracks.Count; ball++)
+        {
+            BallTrack track = shot.Tracks[ball];
+            double radius = view.ToSheet(track.Radius);
+            Vec3? axis = shot.StripeAxes[ball];
+            if (track.Moves)
+                DrawEnd(svg, view, track, axis, colours[ball], taken);
+            SvgPoint start = view.ToSheet(track.StartPoint);
+            BallFace.Draw(svg, start, radius, axis, colours[ball], Ink.Medium);
+            taken.Take(start, radius);
+            DrawName(svg, start, radius, SvgText.Clean(shot.Names[ball]), axis is not null, colours[ball], taken);
+        }
+
+        svg.End();
+    }
+
+    private static void DrawEnd(
+        SvgWriter svg, Viewport view, BallTrack track, Vec3? axis, string colour, Occupancy taken)
+    {
+        SvgPoint end = view.ToSheet(track.EndPoint);
+        double radius = view.ToSheet(track.Radius);
+        if (track.End.Phase == MotionPhase.Pocketed)
+        {
+            svg.Circle(end, 8, colour, new Pen(Ink.Paper, Ink.Thin));
+            taken.Take(end, 10);
+            return;
+        }
+
+        Vec3? turned = axis is { } a ? track.OrientationAt(double.MaxValue).Apply(a) : null;
+        BallFace.Draw(svg, end, radius, turned, colour, Ink.Thin, Tint.Of(colour, 0.55));
+        taken.Take(end, radius);
+    }
+
+    // A short name stands in a plain ball, any other beside it.
+    private static void DrawName(
+        SvgWriter svg, SvgPoint at, double radius, string name, bool striped, string colour, Occupancy taken)
+    {
+        if (name.Length == 0)
+            return;
+        double size = Ink.Small;
+        if (!striped && name.Length <= 2)
+        {
+            svg.Text(at.Moved(0, size * Ink.HalfCapital), name, new TextStyle(size, colour, true, TextAnchor.Middle));
+            return;
+        }
+
+        string text = TextWidth.Fit(name, 320, size, bold: true);
+        double half = TextWidth.Of(text, size, bold: true) / 2;
+        SvgPoint label = taken.Place(at, radius + Math.Max(size * 0.5, Math.Min(half, 60)) + 6, Math.Max(0.7 * size, Math.Min(half, 60)), new SvgPoint(0, 1));
+        svg.Text(label.Moved(0, size * Ink.HalfCapital), text, new TextStyle(size, colour, true, TextAnchor.Middle));
+    }
+
+    private static void DrawFaces(
+        SvgWriter svg, Viewport view, ShotDrawing shot, IReadOnlyList<string> colours, Occupancy taken)
+    {
+        svg.Begin("faces");
+        for (int ball = 0; ball < shot.Tracks.Count; ball++)
+        {
+            if (shot.Tracks[ball].Moves && shot.StripeAxes[ball] is { } axis)
+                TrackDrawing.DrawFaces(svg, view, shot.Tracks[ball], axis, colours[ball], taken);
+        }
+
+        svg.End();
+    }
+
+    private static void DrawStrip(SvgWriter svg, Viewport view, ShotDrawing shot, IReadOnlyList<string> colours)
+    {
+        const double Left = Sheet.Frame + 30;
+        const double InsetRadius = 140;
+        double right = Sheet.BlockLeft - 30;
+        PathLegend.Draw(svg, Left, Sheet.StripTop + 22);
+        if (shot.Tip is { } tip)
+        {
+            var centre = new SvgPoint(right - InsetRadius - 20, Sheet.StripTop + InsetRadius + 60);
+            TipInset.Draw(svg, centre, InsetRadius, tip, shot.Struck is { } s ? colours[s] : Ink.Graphite);
+            right -= 2 * InsetRadius + 60;
+        }
+
+        EventKey.DrawTable(svg, Left, KeyTop, right - Left, Sheet.StripBottom - KeyTop - 10, shot.Key);
+        TitleBlock.Draw(
+            svg, Sheet.BlockLeft, Sheet.StripTop, Sheet.Width - Sheet.Frame - Sheet.BlockLeft, Sheet.StripBottom - Sheet.StripTop,
+            Title(shot), EquipmentWords.Rows(shot.Equipment, shot.TableName, view.Reduction, shot.Date));
+    }
+
+    private static string Title(ShotDrawing shot) => string.IsNullOrWhiteSpace(shot.Title) ? "A shot" : shot.Title;
+
+    private static string Description(ShotDrawing shot) =>
+        "A table in plan, the head on the left. " + string.Join(" ", shot.Key.Take(20).Select(row =>
+            FormattableString.Invariant($"{row.Number}: {row.Time:0.00} s, {row.What}. {row.Reading}.")));
+}
