@@ -13,13 +13,16 @@ internal static class TrackDrawing
     /// <summary>Time between two ticks, seconds.</summary>
     internal const double TickInterval = 0.1;
 
+    private const int TicksPerFace = 3;
+
     // Half the distance between the two lines of a skid, sheet units.
     private const double HalfGap = 3.4;
     private const double SkidLine = 1.9;
     private const double HalfTick = 8.0;
     private const double HalfSecondTick = 15.0;
+    private const double SecondSize = 20;
 
-    /// <summary>The lines of a track, with its ticks and one arrow head on each long straight.</summary>
+    /// <summary>The lines of a track, with an arrow head on each long stretch.</summary>
     internal static void DrawLines(SvgWriter svg, Viewport view, BallTrack track, TrackStyle style)
     {
         var single = new SvgPath();
@@ -36,8 +39,6 @@ internal static class TrackDrawing
         svg.Path(twin, null, new Pen(style.Colour, SkidLine, style.Dash));
         svg.Path(single, null, new Pen(style.Colour, style.Width, style.Dash));
         svg.Path(Arrows(view, track), style.Colour);
-        if (style.Ticks)
-            DrawTicks(svg, view, track, style.Colour);
     }
 
     /// <summary>The ball's face at some of its ticks, where there is room.</summary>
@@ -45,7 +46,7 @@ internal static class TrackDrawing
         SvgWriter svg, Viewport view, BallTrack track, Vec3 stripeAxis, string colour, Occupancy taken)
     {
         double radius = view.ToSheet(track.Radius);
-        foreach (double time in TickTimes(track))
+        foreach (double time in TickTimes(track).Where((_, k) => k % TicksPerFace == TicksPerFace - 1))
         {
             SvgPoint centre = view.ToSheet(track.PositionAt(time));
             if (!taken.TryTake(centre, 1.15 * radius))
@@ -65,7 +66,8 @@ internal static class TrackDrawing
             yield return k * TickInterval;
     }
 
-    private static void DrawTicks(SvgWriter svg, Viewport view, BallTrack track, string colour)
+    /// <summary>A tick across the path every tenth of a second, a long one with its number at each whole second.</summary>
+    internal static void DrawTicks(SvgWriter svg, Viewport view, BallTrack track, string colour, Occupancy taken)
     {
         var ticks = new SvgPath();
         double radius = view.ToSheet(track.Radius);
@@ -89,16 +91,23 @@ internal static class TrackDrawing
 
         svg.Path(ticks, null, new Pen(colour, 1.7));
         foreach ((SvgPoint at, SvgPoint direction, int second) in seconds)
-            DrawSecond(svg, at, direction, second, colour);
+            DrawSecond(svg, at, direction, second, colour, taken);
     }
 
-    private static void DrawSecond(SvgWriter svg, SvgPoint at, SvgPoint direction, int second, string colour)
+    // On the left of the path, else on its right, else not at all: the long tick is there anyway.
+    private static void DrawSecond(
+        SvgWriter svg, SvgPoint at, SvgPoint direction, int second, string colour, Occupancy taken)
     {
-        double away = HalfSecondTick + 12;
-        SvgPoint centre = at.Moved(direction.Y * away, -direction.X * away);
-        svg.Text(
-            centre.Moved(0, 19 * Ink.HalfCapital), string.Create(CultureInfo.InvariantCulture, $"{second} s"),
-            new TextStyle(19, colour, false, TextAnchor.Middle));
+        foreach (double away in (double[])[HalfSecondTick + 15, -HalfSecondTick - 15])
+        {
+            SvgPoint centre = at.Moved(direction.Y * away, -direction.X * away);
+            if (!taken.TryTakeBlank(centre, 14))
+                continue;
+            svg.Text(
+                centre.Moved(0, SecondSize * Ink.HalfCapital), string.Create(CultureInfo.InvariantCulture, $"{second} s"),
+                new TextStyle(SecondSize, colour, false, TextAnchor.Middle));
+            return;
+        }
     }
 
     private static SvgPath Arrows(Viewport view, BallTrack track)
@@ -123,6 +132,23 @@ internal static class TrackDrawing
         }
 
         return path;
+    }
+
+    /// <summary>Points on a track close enough together that no label slips between them.</summary>
+    internal static IEnumerable<SvgPoint> Points(Viewport view, BallTrack track)
+    {
+        const double Spacing = 15;
+        foreach (TrackPiece piece in track.Pieces)
+        {
+            for (int i = 0; i + 1 < piece.Points.Count; i++)
+            {
+                SvgPoint a = view.ToSheet(piece.Points[i]);
+                SvgPoint b = view.ToSheet(piece.Points[i + 1]);
+                int steps = (int)Math.Ceiling(a.DistanceTo(b) / Spacing);
+                for (int k = 0; k < steps; k++)
+                    yield return a.Moved((b.X - a.X) * k / steps, (b.Y - a.Y) * k / steps);
+            }
+        }
     }
 
     // The same curve moved sideways.

@@ -4,6 +4,4 @@ namespace Longrail.Drawing.Paths;
 /// <param name="Colour">Colour of its lines.</param>
 /// <param name="Dash">Dash pattern, or null for full lines.</param>
 /// <param name="Width">Width of the single line of a rolling ball, sheet units.</param>
-/// <param name="Ticks">Whether time is ticked off on it.</param>
-/// <param name="Faces">Whether the ball's face is repeated along it.</param>
-internal readonly record struct TrackStyle(string Colour, string? Dash, double Width, bool Ticks, bool Faces);
+internal readonly record struct TrackStyle(string Colour, string? Dash, double Width);

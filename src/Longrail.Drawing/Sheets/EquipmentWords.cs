@@ -7,7 +7,13 @@ internal static class EquipmentWords
 {
     internal static List<(string Name, string Value)> Rows(EquipmentSpec e, string? tableName, double reduction, DateOnly? date)
     {
-        string pockets = e.Table.Corner is null && e.Table.Side is null ? "no pockets" : "pockets";
+        string pockets = (e.Table.Corner, e.Table.Side) switch
+        {
+            (null, null) => "no pockets",
+            (null, _) => "side pockets",
+            (_, null) => "corner pockets",
+            _ => "six pockets",
+        };
         string name = string.IsNullOrWhiteSpace(tableName) ? "" : tableName + ", ";
         string law = e.Cushion.Law == CushionLaw.Yielding ? "yielding" : "impulse";
         string when = date is { } d ? FormattableString.Invariant($", {d:yyyy-MM-dd}") : "";

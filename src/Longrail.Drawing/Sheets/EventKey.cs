@@ -9,6 +9,8 @@ internal static class EventKey
     internal const double CircleRadius = 17;
 
     private const double RowHeight = 36;
+    private const double SecondLine = 29;
+    private const double Half = Ink.Small * Ink.HalfCapital;
 
     /// <summary>Puts a numbered circle near each place, joined to it by a thin line.</summary>
     internal static void DrawCircles(SvgWriter svg, Viewport view, IReadOnlyList<KeyRow> rows, double ballRadius, Occupancy taken)
@@ -35,42 +37,51 @@ internal static class EventKey
     internal static void DrawTable(SvgWriter svg, double x, double y, double width, double height, IReadOnlyList<KeyRow> rows)
     {
         svg.Begin("key");
-        int room = (int)Math.Floor(height / RowHeight);
-        int shown = rows.Count <= room ? rows.Count : Math.Max(room - 1, 0);
+        int lines = (int)Math.Floor(height / RowHeight);
+        int shown = Room(height, rows.Count);
         double what = Math.Min(shown == 0 ? 0 : rows.Take(shown).Max(row => TextWidth.Of(row.What, Ink.Small)), 0.3 * width);
-        double timeEnd = x + 120;
-        double whatStart = timeEnd + 22;
-        double readingStart = whatStart + what + 26;
-        for (int k = 0; k < shown; k++)
+        double time = x + 120;
+        double start = time + 22 + what + 26;
+        // Readings may take a second line as long as all of them still fit.
+        int spare = lines - shown - (shown < rows.Count ? 1 : 0);
+        double top = y;
+        foreach (KeyRow row in rows.Take(shown))
         {
-            double middle = y + (k + 0.5) * RowHeight;
-            double line = middle + Ink.Small * Ink.HalfCapital;
-            KeyRow row = rows[k];
-            svg.Circle(new SvgPoint(x + 15, middle), 15, null, new Pen(Ink.Graphite, Ink.Fine));
-            svg.Text(
-                new SvgPoint(x + 15, middle + 20 * Ink.HalfCapital), Number(row.Number),
-                new TextStyle(20, Ink.Graphite, Bold: true, TextAnchor.Middle));
-            svg.Text(
-                new SvgPoint(timeEnd, line), row.Time.ToString("0.00 s", CultureInfo.InvariantCulture),
-                new TextStyle(Ink.Small, Ink.Soft, false, TextAnchor.End));
-            svg.Text(
-                new SvgPoint(whatStart, line), TextWidth.Fit(row.What, what + 1, Ink.Small), new TextStyle(Ink.Small, Ink.Graphite));
-            svg.Text(
-                new SvgPoint(readingStart, line), TextWidth.Fit(row.Reading, x + width - readingStart, Ink.Small),
-                new TextStyle(Ink.Small, Ink.Soft));
+            IReadOnlyList<string> reading = TextWidth.Wrap(row.Reading, x + width - start, Ink.Small, spare > 0 ? 2 : 1);
+            DrawRow(svg, x, time, what, start, top, row, reading);
+            spare -= Math.Max(reading.Count - 1, 0);
+            top += RowHeight + Math.Max(reading.Count - 1, 0) * SecondLine;
         }
 
         if (shown < rows.Count)
         {
             string more = string.Create(CultureInfo.InvariantCulture, $"and {rows.Count - shown} more, not numbered here");
-            double line = y + (shown + 0.5) * RowHeight + Ink.Small * Ink.HalfCapital;
-            svg.Text(new SvgPoint(whatStart, line), more, new TextStyle(Ink.Small, Ink.Soft));
+            svg.Text(new SvgPoint(time + 22, top + RowHeight / 2 + Half), more, new TextStyle(Ink.Small, Ink.Soft));
         }
 
         svg.End();
     }
 
-    /// <summary>How many rows of the key get a number on the drawing.</summary>
+    private static void DrawRow(
+        SvgWriter svg, double x, double time, double what, double start, double top, KeyRow row, IReadOnlyList<string> reading)
+    {
+        double middle = top + RowHeight / 2;
+        double line = middle + Half;
+        svg.Circle(new SvgPoint(x + 15, middle), 15, null, new Pen(Ink.Graphite, Ink.Fine));
+        svg.Text(
+            new SvgPoint(x + 15, middle + 20 * Ink.HalfCapital), Number(row.Number),
+            new TextStyle(20, Ink.Graphite, Bold: true, TextAnchor.Middle));
+        svg.Text(
+            new SvgPoint(time, line), row.Time.ToString("0.00 s", CultureInfo.InvariantCulture),
+            new TextStyle(Ink.Small, Ink.Soft, false, TextAnchor.End));
+        svg.Text(
+            new SvgPoint(time + 22, line), TextWidth.Fit(SvgText.Clean(row.What), what + 1, Ink.Small),
+            new TextStyle(Ink.Small, Ink.Graphite));
+        for (int k = 0; k < reading.Count; k++)
+            svg.Text(new SvgPoint(start, line + k * SecondLine), reading[k], new TextStyle(Ink.Small, Ink.Soft));
+    }
+
+    /// <summary>How many rows of the key have room, and so get a number on the drawing.</summary>
     internal static int Room(double height, int rows)
     {
         int room = (int)Math.Floor(height / RowHeight);

@@ -21,6 +21,10 @@ internal sealed class Occupancy
         return true;
     }
 
+    /// <summary>Takes a disc if nothing else is there, no line either.</summary>
+    internal bool TryTakeBlank(SvgPoint centre, double radius) =>
+        !_lines.Any(p => p.DistanceTo(centre) < radius) && TryTake(centre, radius);
+
     /// <summary>Finds and takes the best place for a round label near a point.</summary>
     /// <param name="anchor">What the label belongs to.</param>
     /// <param name="near">Least distance of its centre from there.</param>

@@ -21,14 +21,30 @@ internal static class ShotSheet
 
         SvgWriter svg = Sheet.Begin(Title(shot), Description(shot));
         TablePlan.Draw(svg, view, shot.Equipment.Table);
+        TakePlaces(view, shot, taken);
         DrawTracks(svg, view, shot, colours, taken);
         DrawGhost(svg, view, shot, colours);
         DrawBalls(svg, view, shot, colours, taken);
         DrawFaces(svg, view, shot, colours, taken);
         double ball = shot.Tracks.Count == 0 ? 0 : view.ToSheet(shot.Tracks[0].Radius);
         EventKey.DrawCircles(svg, view, [.. shot.Key.Take(numbered)], ball, taken);
-        DrawStrip(svg, view, shot, colours);
+        DrawStrip(svg, view, shot);
         return svg.Finish();
+    }
+
+    private static void TakePlaces(Viewport view, ShotDrawing shot, Occupancy taken)
+    {
+        foreach (BallTrack track in shot.Tracks)
+        {
+            taken.TakeLine(TrackDrawing.Points(view, track));
+            double radius = view.ToSheet(track.Radius);
+            taken.Take(view.ToSheet(track.StartPoint), radius);
+            if (track.Moves)
+                taken.Take(view.ToSheet(track.EndPoint), track.End.Phase == MotionPhase.Pocketed ? 10 : radius);
+        }
+
+        if (shot.Ghost is { } ghost)
+            taken.Take(view.ToSheet(ghost.StrikerAt), view.ToSheet(shot.Tracks[ghost.Striker].Radius));
     }
 
     private static void DrawTracks(
@@ -40,23 +56,9 @@ internal static class ShotSheet
             if (!track.Moves)
                 continue;
             svg.Begin("path");
-            TrackDrawing.DrawLines(svg, view, track, new TrackStyle(colours[ball], null, Ink.Medium, Ticks: true, Faces: true));
+            TrackDrawing.DrawLines(svg, view, track, new TrackStyle(colours[ball], null, Ink.Medium));
+            TrackDrawing.DrawTicks(svg, view, track, colours[ball], taken);
             svg.End();
-            taken.TakeLine(TrackDrawing.TickTimes(track).Select(time => view.ToSheet(track.PositionAt(time))));
-            taken.TakeLine(track.Pieces.SelectMany(piece => Between(view, piece)));
-        }
-    }
-
-    // Points close enough together that no label slips between them.
-    private static IEnumerable<SvgPoint> Between(Viewport view, TrackPiece piece)
-    {
-        for (int i = 0; i + 1 < piece.Points.Count; i++)
-        {
-            SvgPoint a = view.ToSheet(piece.Points[i]);
-            SvgPoint b = view.ToSheet(piece.Points[i + 1]);
-            int steps = (int)Math.Ceiling(a.DistanceTo(b) / 15);
-            for (int k = 0; k < steps; k++)
-                yield return a.Moved((b.X - a.X) * k / steps, (b.Y - a.Y) * k / steps);
         }
     }
 
@@ -86,31 +88,27 @@ internal static class ShotSheet
             double radius = view.ToSheet(track.Radius);
             Vec3? axis = shot.StripeAxes[ball];
             if (track.Moves)
-                DrawEnd(svg, view, track, axis, colours[ball], taken);
+                DrawEnd(svg, view, track, axis, colours[ball]);
             SvgPoint start = view.ToSheet(track.StartPoint);
             BallFace.Draw(svg, start, radius, axis, colours[ball], Ink.Medium);
-            taken.Take(start, radius);
             DrawName(svg, start, radius, SvgText.Clean(shot.Names[ball]), axis is not null, colours[ball], taken);
         }
 
         svg.End();
     }
 
-    private static void DrawEnd(
-        SvgWriter svg, Viewport view, BallTrack track, Vec3? axis, string colour, Occupancy taken)
+    private static void DrawEnd(SvgWriter svg, Viewport view, BallTrack track, Vec3? axis, string colour)
     {
         SvgPoint end = view.ToSheet(track.EndPoint);
         double radius = view.ToSheet(track.Radius);
         if (track.End.Phase == MotionPhase.Pocketed)
         {
             svg.Circle(end, 8, colour, new Pen(Ink.Paper, Ink.Thin));
-            taken.Take(end, 10);
             return;
         }
 
         Vec3? turned = axis is { } a ? track.OrientationAt(double.MaxValue).Apply(a) : null;
         BallFace.Draw(svg, end, radius, turned, colour, Ink.Thin, Tint.Of(colour, 0.55));
-        taken.Take(end, radius);
     }
 
     // A short name stands in a plain ball, any other beside it.
@@ -145,7 +143,7 @@ internal static class ShotSheet
         svg.End();
     }
 
-    private static void DrawStrip(SvgWriter svg, Viewport view, ShotDrawing shot, IReadOnlyList<string> colours)
+    private static void DrawStrip(SvgWriter svg, Viewport view, ShotDrawing shot)
     {
         const double Left = Sheet.Frame + 30;
         const double InsetRadius = 140;
@@ -154,7 +152,7 @@ internal static class ShotSheet
         if (shot.Tip is { } tip)
         {
             var centre = new SvgPoint(right - InsetRadius - 20, Sheet.StripTop + InsetRadius + 60);
-            TipInset.Draw(svg, centre, InsetRadius, tip, shot.Struck is { } s ? colours[s] : Ink.Graphite);
+            TipInset.Draw(svg, centre, InsetRadius, tip, Ink.Colours[1]);
             right -= 2 * InsetRadius + 60;
         }
 

@@ -14,12 +14,14 @@ internal static class TitleBlock
         svg.Begin("title-block");
         svg.Rectangle(x, y, width, height, Ink.Paper, new Pen(Ink.Graphite, Ink.Medium));
 
-        IReadOnlyList<string> lines = TextWidth.Wrap(SvgText.Clean(title), width - 2 * Pad, Ink.Heading, 2, bold: true);
+        string clean = SvgText.Clean(title);
+        bool isLong = TextWidth.Of(clean, Ink.Heading, bold: true) > 1.7 * (width - 2 * Pad);
+        double size = isLong ? Ink.Body : Ink.Heading;
         double line = y + Pad;
-        foreach (string text in lines)
+        foreach (string text in TextWidth.Wrap(clean, width - 2 * Pad, size, isLong ? 3 : 2, bold: true))
         {
-            line += 1.12 * Ink.Heading;
-            svg.Text(new SvgPoint(x + Pad, line - 4), text, new TextStyle(Ink.Heading, Ink.Graphite, Bold: true));
+            line += 1.15 * size;
+            svg.Text(new SvgPoint(x + Pad, line - 4), text, new TextStyle(size, Ink.Graphite, Bold: true));
         }
 
         double top = line + Pad;
@@ -29,7 +31,9 @@ internal static class TitleBlock
         for (int k = 0; k < rows.Count; k++)
         {
             double upper = top + k * step;
-            rules.Move(new SvgPoint(x, upper)).Line(new SvgPoint(x + width, upper));
+            // A row without a name goes on with the one above.
+            if (rows[k].Name.Length > 0)
+                rules.Move(new SvgPoint(x, upper)).Line(new SvgPoint(x + width, upper));
             double baseLine = upper + step / 2 + Ink.Small * Ink.HalfCapital;
             svg.Text(new SvgPoint(x + Pad, baseLine), rows[k].Name, new TextStyle(Label, Ink.Soft));
             string value = TextWidth.Fit(SvgText.Clean(rows[k].Value), width - column - Pad, Ink.Small);

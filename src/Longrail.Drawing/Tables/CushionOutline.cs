@@ -52,7 +52,9 @@ internal sealed record CushionOutline(CushionName Cushion, IReadOnlyList<TablePo
     {
         (double Along, double Deep)[] first = from.Points(-1);
         (double Along, double Deep)[] last = to.Points(1);
-        IEnumerable<(double Along, double Deep)> nose = first.Reverse().Concat(last);
+        // At a mitre the edge that a ball can touch ends with the nose line; the cut itself is no edge.
+        IEnumerable<(double Along, double Deep)> nose =
+            first.Take(from.IsMitre ? 1 : first.Length).Reverse().Concat(last.Take(to.IsMitre ? 1 : last.Length));
         return new CushionOutline(
             cushion,
             [.. nose.Select(p => Place(table, cushion, p.Along, p.Deep))],
@@ -68,12 +70,12 @@ internal sealed record CushionOutline(CushionName Cushion, IReadOnlyList<TablePo
     };
 
     // One end of a piece: where the nose line would meet the facing, how the facing leaves, how it is rounded.
-    private readonly record struct End(double At, double CutAngle, double JawRadius)
+    private readonly record struct End(double At, double CutAngle, double JawRadius, bool IsMitre = false)
     {
         internal static End Of(double at, PocketSpec pocket) => new(at, pocket.CutAngle, pocket.JawRadius);
 
         // A mitre runs at 45 degrees to the corner: an angle of 135 through the rubber.
-        internal static End Mitre(double at) => new(at, 0.75 * Math.PI, 0);
+        internal static End Mitre(double at) => new(at, 0.75 * Math.PI, 0, IsMitre: true);
 
         /// <summary>Points from the nose line round the jaw to the back, seen along the nose in the given direction (+1 or -1).</summary>
         internal (double Along, double Deep)[] Points(int direction)
