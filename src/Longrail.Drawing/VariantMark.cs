@@ -1,3 +1,4 @@
+using Longrail.Coaching.Contrasts;
 using Longrail.Drawing.Svg;
 
 namespace Longrail.Drawing;
@@ -15,11 +16,8 @@ public readonly record struct VariantMark(string Letter, string Colour, string? 
     public static VariantMark Of(int index)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(index);
-        return new VariantMark(LetterOf(index), Ink.Colours[index % Ink.Colours.Count], DashOf(index));
+        return new VariantMark(VariantLetter.Of(index), Ink.Colours[index % Ink.Colours.Count], DashOf(index));
     }
-
-    private static string LetterOf(int index) =>
-        index < 26 ? ((char)('A' + index)).ToString() : LetterOf(index / 26 - 1) + LetterOf(index % 26);
 
     // The first is a full line, the next few are told apart at a glance; from there on the index is spelled in binary with long and
     // short dashes between two wide gaps, which never repeats.

@@ -1,5 +1,4 @@
 using Longrail.Physics.Geometry;
-using Longrail.Scenes;
 
 namespace Longrail.Coaching.Contrasts;
 

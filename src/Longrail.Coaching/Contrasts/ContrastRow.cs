@@ -17,6 +17,9 @@ public sealed record ContrastRow
     /// <summary>The scene that was played: the base's with the varied fields changed and, under <see cref="Hold.Path"/>, re-aimed.</summary>
     public required Scene Scene { get; init; }
 
+    /// <summary>The same scene as it was used, every number in SI and nothing left to defaults.</summary>
+    public required Scene AsUsed { get; init; }
+
     /// <summary>The shot.</summary>
     public required Trace Trace { get; init; }
 

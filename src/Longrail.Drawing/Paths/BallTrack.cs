@@ -56,12 +56,30 @@ internal sealed class BallTrack
             double start = segments[i].StartTime;
             double end = i + 1 < segments.Count ? segments[i + 1].StartTime : trace.Duration;
             if (end > start && segments[i].Phase is MotionPhase.Sliding or MotionPhase.Rolling or MotionPhase.InRubber)
-                pieces.Add(Piece(trace, ball, segments[i].Phase, start, end));
+                pieces.Add(Piece(time => trace.StateAt(ball, time), segments[i].Phase, start, end));
         }
 
         return new BallTrack(
             trace.Setup.Balls[ball].Radius, pieces, time => trace.StateAt(ball, time), time => trace.OrientationAt(ball, time),
             trace.Balls[ball]);
+    }
+
+    /// <summary>The same way as far as a time; ends there as it is then.</summary>
+    internal BallTrack Until(double time)
+    {
+        var pieces = new List<TrackPiece>();
+        foreach (TrackPiece piece in Pieces.Where(piece => piece.Start < time))
+            pieces.Add(piece.End <= time ? piece : Part(piece, piece.Start, time));
+        return new BallTrack(Radius, pieces, _stateAt, _orientationAt, End with { State = _stateAt(Math.BitDecrement(time)) });
+    }
+
+    /// <summary>The rest of the way from a time.</summary>
+    internal BallTrack From(double time)
+    {
+        var pieces = new List<TrackPiece>();
+        foreach (TrackPiece piece in Pieces.Where(piece => piece.End > time))
+            pieces.Add(piece.Start >= time ? piece : Part(piece, time, piece.End));
+        return new BallTrack(Radius, pieces, _stateAt, _orientationAt, End);
     }
 
     internal TablePoint PositionAt(double time) => TablePoint.From(_stateAt(time).Position);
@@ -70,7 +88,9 @@ internal sealed class BallTrack
 
     internal Rotation OrientationAt(double time) => _orientationAt(time);
 
-    private static TrackPiece Piece(Trace trace, int ball, MotionPhase phase, double start, double end)
+    private TrackPiece Part(TrackPiece piece, double start, double end) => Piece(_stateAt, piece.Phase, start, end);
+
+    private static TrackPiece Piece(Func<double, BallState> stateAt, MotionPhase phase, double start, double end)
     {
         // A rolling ball goes straight.
         int count = phase == MotionPhase.Rolling ? 1 : PointsPerCurve;
@@ -79,7 +99,7 @@ internal sealed class BallTrack
         {
             // Just before the end, not at it: there the state is already that after the event.
             double time = k == count ? Math.BitDecrement(end) : start + (end - start) * k / count;
-            points[k] = TablePoint.From(trace.StateAt(ball, time).Position);
+            points[k] = TablePoint.From(stateAt(time).Position);
         }
 
         return new TrackPiece(phase, start, end, points);

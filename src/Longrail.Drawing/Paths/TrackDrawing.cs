@@ -66,8 +66,22 @@ internal static class TrackDrawing
             yield return k * TickInterval;
     }
 
+    /// <summary>The middle line of a track alone, whatever its phases.</summary>
+    internal static void DrawCentre(SvgWriter svg, Viewport view, BallTrack track, Pen pen)
+    {
+        var path = new SvgPath();
+        foreach (TrackPiece piece in track.Pieces)
+            path.Polyline(piece.Points.Select(view.ToSheet));
+        svg.Path(path, null, pen);
+    }
+
     /// <summary>A tick across the path every tenth of a second, a long one with its number at each whole second.</summary>
-    internal static void DrawTicks(SvgWriter svg, Viewport view, BallTrack track, string colour, Occupancy taken)
+    /// <param name="svg">The picture.</param>
+    /// <param name="view">Where the table lies.</param>
+    /// <param name="track">The track.</param>
+    /// <param name="colour">Colour of the ticks.</param>
+    /// <param name="taken">What is drawn where; null to leave the numbers out.</param>
+    internal static void DrawTicks(SvgWriter svg, Viewport view, BallTrack track, string colour, Occupancy? taken)
     {
         var ticks = new SvgPath();
         double radius = view.ToSheet(track.Radius);
@@ -85,13 +99,13 @@ internal static class TrackDrawing
             bool whole = tenths % 10 == 0;
             double half = whole ? HalfSecondTick : HalfTick;
             ticks.Move(at.Moved(-direction.Y * half, direction.X * half)).Line(at.Moved(direction.Y * half, -direction.X * half));
-            if (whole)
+            if (whole && taken is not null)
                 seconds.Add((at, direction, tenths / 10));
         }
 
         svg.Path(ticks, null, new Pen(colour, 1.7));
         foreach ((SvgPoint at, SvgPoint direction, int second) in seconds)
-            DrawSecond(svg, at, direction, second, colour, taken);
+            DrawSecond(svg, at, direction, second, colour, taken!);
     }
 
     // On the left of the path, else on its right, else not at all: the long tick is there anyway.

@@ -91,7 +91,7 @@ internal static class ShotSheet
                 DrawEnd(svg, view, track, axis, colours[ball]);
             SvgPoint start = view.ToSheet(track.StartPoint);
             BallFace.Draw(svg, start, radius, axis, colours[ball], Ink.Medium);
-            DrawName(svg, start, radius, SvgText.Clean(shot.Names[ball]), axis is not null, colours[ball], taken);
+            BallName.Draw(svg, start, radius, shot.Names[ball], axis is not null, colours[ball], taken);
         }
 
         svg.End();
@@ -109,25 +109,6 @@ internal static class ShotSheet
 
         Vec3? turned = axis is { } a ? track.OrientationAt(double.MaxValue).Apply(a) : null;
         BallFace.Draw(svg, end, radius, turned, colour, Ink.Thin, Tint.Of(colour, 0.55));
-    }
-
-    // A short name stands in a plain ball, any other beside it.
-    private static void DrawName(
-        SvgWriter svg, SvgPoint at, double radius, string name, bool striped, string colour, Occupancy taken)
-    {
-        if (name.Length == 0)
-            return;
-        double size = Ink.Small;
-        if (!striped && name.Length <= 2)
-        {
-            svg.Text(at.Moved(0, size * Ink.HalfCapital), name, new TextStyle(size, colour, true, TextAnchor.Middle));
-            return;
-        }
-
-        string text = TextWidth.Fit(name, 320, size, bold: true);
-        double half = TextWidth.Of(text, size, bold: true) / 2;
-        SvgPoint label = taken.Place(at, radius + Math.Max(size * 0.5, Math.Min(half, 60)) + 6, Math.Max(0.7 * size, Math.Min(half, 60)), new SvgPoint(0, 1));
-        svg.Text(label.Moved(0, size * Ink.HalfCapital), text, new TextStyle(size, colour, true, TextAnchor.Middle));
     }
 
     private static void DrawFaces(
