@@ -65,6 +65,10 @@ public static class SkiaRenderer
             SKPicture picture = reader.FromSvg(svg) ?? throw new PictureException("The picture's SVG text cannot be read.");
             return use(picture);
         }
+        catch (System.Xml.XmlException e)
+        {
+            throw new PictureException($"The picture's SVG text cannot be read: {e.Message}", e);
+        }
         catch (Exception e) when (e is DllNotFoundException or TypeInitializationException)
         {
             throw new PictureException(
