@@ -1,102 +1,61 @@
-using Longrail.Physics.Equipment;
+using Longrail.Physics.Geometry;
 
 namespace Longrail.Drawing.Tables;
 
-/// <summary>The outline of one piece of cushion in plan: nose line, jaw roundings, facings, back.</summary>
-/// <param name="Cushion">The cushion to which it belongs.</param>
-/// <param name="Nose">The edge that a ball can touch, from one end to the other.</param>
-/// <param name="Back">The edge along the wood, in the same direction.</param>
-internal sealed record CushionOutline(CushionName Cushion, IReadOnlyList<TablePoint> Nose, IReadOnlyList<TablePoint> Back)
+/// <summary>One piece of cushion as it is drawn: the edge that a ball can touch, and the back along the wood.</summary>
+/// <param name="Nose">Facing, rounding, nose line, rounding, facing; without pockets the nose line alone.</param>
+/// <param name="Back">The two ends of the edge along the wood, in the same direction.</param>
+internal sealed record CushionOutline(IReadOnlyList<TablePoint> Nose, IReadOnlyList<TablePoint> Back)
 {
     /// <summary>How deep the rubber is drawn, metres: two inches (common practice, no source; it touches nothing).</summary>
     internal const double Depth = 0.0508;
 
-    private const int PointsPerRounding = 8;
+    private const int StrokesPerRounding = 8;
 
     /// <summary>Nose and back as one closed outline.</summary>
     internal IReadOnlyList<TablePoint> Closed => [.. Nose, .. Back.Reverse()];
 
-    /// <summary>All pieces of cushion of a table: six with side pockets, four without.</summary>
-    internal static IReadOnlyList<CushionOutline> AllOf(TableSpec table)
+    /// <summary>The outline of one of a table's pieces of cushion.</summary>
+    internal static CushionOutline Of(RubberPiece piece)
     {
-        double middle = table.Length / 2;
-        var result = new List<CushionOutline>();
-        foreach (CushionName cushion in (CushionName[])[CushionName.Right, CushionName.Foot, CushionName.Left, CushionName.Head])
+        Vec2 end = piece.Start + piece.Direction * piece.Length;
+        if (!piece.HasJaws)
         {
-            bool along = cushion is CushionName.Right or CushionName.Left;
-            double length = along ? table.Length : table.Width;
-            if (along && table.Side is { } side)
-            {
-                result.Add(Piece(table, cushion, Corner(table, 0), End.Of(middle - side.Mouth / 2, side)));
-                result.Add(Piece(table, cushion, End.Of(middle + side.Mouth / 2, side), Corner(table, length)));
-            }
-            else
-            {
-                result.Add(Piece(table, cushion, Corner(table, 0), Corner(table, length)));
-            }
+            // Two pieces meet in a mitre at 45 degrees.
+            Vec2 back = -Depth * piece.Inward;
+            return new CushionOutline(
+                Points(piece.Start, end),
+                Points(piece.Start + back - Depth * piece.Direction, end + back + Depth * piece.Direction));
         }
 
+        Vec2[] first = Jaw(piece.AtStart, piece.Inward);
+        Vec2[] last = Jaw(piece.AtEnd, piece.Inward);
+        return new CushionOutline(Points([.. first.Reverse(), .. last]), Points(first[^1], last[^1]));
+    }
+
+    // From the nose line round the jaw, then along the facing to the back.
+    private static Vec2[] Jaw(JawEnd jaw, Vec2 inward)
+    {
+        double turn = Math.Acos(Math.Clamp(jaw.FacingDirection.Dot(jaw.TowardPocket), -1, 1));
+        var points = new List<Vec2>();
+        for (int k = 0; k <= StrokesPerRounding && jaw.Radius > 0; k++)
+        {
+            (double sin, double cos) = Math.SinCos(turn * k / StrokesPerRounding);
+            points.Add(jaw.Centre + jaw.Radius * (cos * inward + sin * jaw.TowardPocket));
+        }
+
+        if (points.Count == 0)
+            points.Add(jaw.Corner);
+        double depth = (jaw.Corner - jaw.FacingStart).Dot(inward);
+        points.Add(jaw.FacingStart + jaw.FacingDirection * ((Depth - depth) / Math.Sin(turn)));
+        return [.. points];
+    }
+
+    private static TablePoint[] Points(params ReadOnlySpan<Vec2> points)
+    {
+        var result = new TablePoint[points.Length];
+        for (int i = 0; i < points.Length; i++)
+            result[i] = TablePoint.From(points[i]);
         return result;
-    }
-
-    // Where the nose line ends at a corner: at the jaw point, or at the mitre where there is no pocket.
-    private static End Corner(TableSpec table, double at)
-    {
-        if (table.Corner is not { } corner)
-            return End.Mitre(at);
-        double reach = corner.Mouth / Math.Sqrt(2);
-        return End.Of(at == 0 ? reach : at - reach, corner);
-    }
-
-    private static CushionOutline Piece(TableSpec table, CushionName cushion, End from, End to)
-    {
-        (double Along, double Deep)[] first = from.Points(-1);
-        (double Along, double Deep)[] last = to.Points(1);
-        // At a mitre the edge that a ball can touch ends with the nose line; the cut itself is no edge.
-        IEnumerable<(double Along, double Deep)> nose =
-            first.Take(from.IsMitre ? 1 : first.Length).Reverse().Concat(last.Take(to.IsMitre ? 1 : last.Length));
-        return new CushionOutline(
-            cushion,
-            [.. nose.Select(p => Place(table, cushion, p.Along, p.Deep))],
-            [Place(table, cushion, first[^1].Along, Depth), Place(table, cushion, last[^1].Along, Depth)]);
-    }
-
-    private static TablePoint Place(TableSpec table, CushionName cushion, double along, double deep) => cushion switch
-    {
-        CushionName.Right => new TablePoint(along, -deep),
-        CushionName.Left => new TablePoint(along, table.Width + deep),
-        CushionName.Head => new TablePoint(-deep, along),
-        _ => new TablePoint(table.Length + deep, along),
-    };
-
-    // One end of a piece: where the nose line would meet the facing, how the facing leaves, how it is rounded.
-    private readonly record struct End(double At, double CutAngle, double JawRadius, bool IsMitre = false)
-    {
-        internal static End Of(double at, PocketSpec pocket) => new(at, pocket.CutAngle, pocket.JawRadius);
-
-        // A mitre runs at 45 degrees to the corner: an angle of 135 through the rubber.
-        internal static End Mitre(double at) => new(at, 0.75 * Math.PI, 0, IsMitre: true);
-
-        /// <summary>Points from the nose line round the jaw to the back, seen along the nose in the given direction (+1 or -1).</summary>
-        internal (double Along, double Deep)[] Points(int direction)
-        {
-            double turn = Math.PI - CutAngle;
-            // The rounding touches nose line and facing at r cot(cut/2) from where they would meet.
-            double tangent = JawRadius * Math.Tan(turn / 2);
-            double facingEnd = Depth / Math.Tan(turn);
-            var points = new List<(double, double)>();
-            for (int k = 0; k <= PointsPerRounding && JawRadius > 0; k++)
-            {
-                double angle = turn * k / PointsPerRounding;
-                points.Add((
-                    At + direction * (JawRadius * Math.Sin(angle) - tangent),
-                    JawRadius * (1 - Math.Cos(angle))));
-            }
-
-            if (JawRadius <= 0)
-                points.Add((At, 0));
-            points.Add((At + direction * facingEnd, Depth));
-            return [.. points];
-        }
     }
 }

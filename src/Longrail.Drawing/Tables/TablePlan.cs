@@ -1,6 +1,7 @@
 using System.Globalization;
 using Longrail.Drawing.Svg;
 using Longrail.Physics.Equipment;
+using Longrail.Physics.Geometry;
 
 namespace Longrail.Drawing.Tables;
 
@@ -18,10 +19,11 @@ internal static class TablePlan
 
     internal static void Draw(SvgWriter svg, Viewport view, TableSpec table)
     {
+        var outline = new TableOutline(table);
         svg.Begin("table");
         DrawWood(svg, view, table);
-        DrawPockets(svg, view, table);
-        DrawCushions(svg, view, table);
+        DrawPockets(svg, view, outline);
+        DrawCushions(svg, view, outline);
         DrawSights(svg, view, table);
         DrawNumbers(svg, view, table);
         DrawDimensions(svg, view, table);
@@ -34,15 +36,18 @@ internal static class TablePlan
         Rectangle(svg, view, table, CushionOutline.Depth, Ink.Bed, null, 0);
     }
 
-    private static void DrawPockets(SvgWriter svg, Viewport view, TableSpec table)
+    private static void DrawPockets(SvgWriter svg, Viewport view, TableOutline outline)
     {
-        foreach (PocketOutline pocket in PocketOutline.AllOf(table))
-            svg.Circle(view.ToSheet(pocket.Centre), view.ToSheet(pocket.Radius), Ink.Hole, new Pen(Ink.Graphite, Ink.Thin));
+        foreach (PocketOutline pocket in outline.Pockets)
+        {
+            SvgPoint centre = view.ToSheet(TablePoint.From(pocket.DropCentre));
+            svg.Circle(centre, view.ToSheet(pocket.DropRadius), Ink.Hole, new Pen(Ink.Graphite, Ink.Thin));
+        }
     }
 
-    private static void DrawCushions(SvgWriter svg, Viewport view, TableSpec table)
+    private static void DrawCushions(SvgWriter svg, Viewport view, TableOutline outline)
     {
-        foreach (CushionOutline piece in CushionOutline.AllOf(table))
+        foreach (CushionOutline piece in outline.Pieces.Select(CushionOutline.Of))
         {
             SvgPoint[] closed = [.. piece.Closed.Select(view.ToSheet)];
             svg.Path(new SvgPath().Polyline(closed).Close(), Ink.Paper, new Pen(Ink.Soft, Ink.Fine));
