@@ -29,17 +29,17 @@ public static class ContrastRunner
         if (CheckQuestion(request) is { } wrong)
             return new ContrastAnswer(null, [wrong]);
 
-        SceneCompilation basis = SceneCompiler.Compile(request.Scene);
-        if (basis.Ready is null)
-            return new ContrastAnswer(null, basis.Errors, basis.IsUnreachable);
+        SceneCompilation asked = SceneCompiler.Compile(request.Scene);
+        if (asked.Ready is null)
+            return new ContrastAnswer(null, asked.Errors, asked.IsUnreachable);
 
+        ReadyScene basis = WithAimFound(asked.Ready);
         var errors = new List<SceneError>();
         bool unreachable = false;
-        Scene held = WithAimFound(basis.Ready);
         var variants = new List<(IReadOnlyList<string> Levels, ReadyScene Ready)>();
         foreach (IReadOnlyList<string> levels in Combinations(request.Variations))
         {
-            SceneCompilation made = Make(request, basis.Ready, held, levels);
+            SceneCompilation made = Make(request, basis, levels);
             if (made.Ready is not null)
                 variants.Add((levels, made.Ready));
             errors.AddRange(made.Errors);
@@ -49,7 +49,7 @@ public static class ContrastRunner
         // A wrong level stands in several combinations; it is wrong once.
         return errors.Count > 0
             ? new ContrastAnswer(null, [.. errors.Distinct()], unreachable)
-            : new ContrastAnswer(Play(request, basis.Ready, variants, options), []);
+            : new ContrastAnswer(Play(request, basis, variants, options), []);
     }
 
     private static SceneError? CheckQuestion(ContrastRequest request)
@@ -70,15 +70,18 @@ public static class ContrastRunner
     }
 
     // The stick stays where it is for the base, also when its aim had to be found: it is not found anew for each level.
-    private static Scene WithAimFound(ReadyScene basis)
+    private static ReadyScene WithAimFound(ReadyScene asked)
     {
-        bool isTask = basis.Asked.Stroke?.Aim is { Angle: null };
-        return isTask ? Set(basis.Asked, SolvedField, basis.Setup.Stroke!.Stroke.Aim) : basis.Asked;
+        if (asked.Asked.Stroke?.Aim is not { Angle: null })
+            return asked;
+        Scene found = Set(asked.Asked, SolvedField, asked.Setup.Stroke!.Stroke.Aim);
+        return SceneCompiler.Compile(found).Ready
+            ?? throw new InvalidOperationException("A scene was refused with the aim that had been found for it.");
     }
 
-    private static SceneCompilation Make(ContrastRequest request, ReadyScene basis, Scene held, IReadOnlyList<string> levels)
+    private static SceneCompilation Make(ContrastRequest request, ReadyScene basis, IReadOnlyList<string> levels)
     {
-        Scene scene = held;
+        Scene scene = basis.Asked;
         for (int k = 0; k < levels.Count; k++)
         {
             SceneReading changed = SceneSetting.With(scene, request.Variations[k].Path, levels[k]);
@@ -145,7 +148,7 @@ public static class ContrastRunner
     // A level equals the base if it alone leaves the scene as it is used byte for byte the same.
     private static bool IsSame(ContrastRequest request, ReadyScene basis, int variation, string level)
     {
-        SceneReading alone = SceneSetting.With(WithAimFound(basis), request.Variations[variation].Path, level);
+        SceneReading alone = SceneSetting.With(basis.Asked, request.Variations[variation].Path, level);
         ReadyScene? ready = alone.Scene is null ? null : SceneCompiler.Compile(alone.Scene).Ready;
         return ready is not null && SceneWriter.ToUtf8(ready.AsUsed).AsSpan().SequenceEqual(SceneWriter.ToUtf8(basis.AsUsed));
     }
