@@ -8,12 +8,13 @@ using Longrail.Physics.Shots;
 
 namespace Longrail.Drawing;
 
-/// <summary>Draws a comparison as one sheet: the base as a ghost, the variants over it, and how far apart they land.</summary>
+/// <summary>Draws a comparison as one sheet: the base as a ghost, the variants over it, and how far apart they
+/// land.</summary>
 public static class ContrastPicture
 {
     /// <summary>The picture as SVG text, A4 across. A pure function: the same input gives the same text.</summary>
-    /// <remarks>Each variant has a letter, a colour and a dash pattern of its own, any of which is enough to tell it. A bank is drawn
-    /// as far as its landing; the table and the shots have the rest.</remarks>
+    /// <remarks>Each variant has a letter, a colour and a dash pattern of its own, any of which is enough to tell it. A
+    /// bank is drawn as far as its landing; the table and the shots have the rest.</remarks>
     /// <param name="contrast">The comparison.</param>
     /// <param name="tableName">What the table is called, or null.</param>
     /// <param name="date">A date to print, or null: a picture never takes one from the clock.</param>

@@ -9,11 +9,13 @@ public static class PictureFile
     /// <summary>The endings that are understood.</summary>
     public static IReadOnlyList<string> Endings { get; } = [".svg", ".png", ".pdf"];
 
-    /// <summary>Writes a picture: the SVG text itself, a PNG of it (200 dots per inch at its printed size), or a PDF page made of lines
-    /// and letters. The file is written whole or not at all: a file that was there before stays if anything fails.</summary>
+    /// <summary>Writes a picture: the SVG text itself, a PNG of it (200 dots per inch at its printed size), or a PDF
+    /// page made of lines and letters. The file is written whole or not at all: a file that was there before stays if
+    /// anything fails.</summary>
     /// <param name="svg">The picture as SVG text.</param>
     /// <param name="path">The file; ends in .svg, .png or .pdf.</param>
-    /// <exception cref="PictureException">Another ending, a place that cannot be written, or no font to set the text in.</exception>
+    /// <exception cref="PictureException">Another ending, a place that cannot be written, or no font to set the text
+    /// in.</exception>
     public static void Save(string svg, string path)
     {
         RequireEnding(path);

@@ -11,8 +11,8 @@ namespace Longrail.Drawing;
 public static class ShotPicture
 {
     /// <summary>The picture as SVG text, A4 across. A pure function: the same input gives the same text.</summary>
-    /// <remarks>The head is on the left. A double line is a skid, a single one a roll; a tick crosses the path every 0.1 s.
-    /// Not a film: for the balls between the ticks ask the trace.</remarks>
+    /// <remarks>The head is on the left. A double line is a skid, a single one a roll; a tick crosses the path every
+    /// 0.1 s. Not a film: for the balls between the ticks ask the trace.</remarks>
     /// <exception cref="ArgumentException">Names or stripe axes are not one per ball.</exception>
     public static string Draw(ShotPictureInput input)
     {

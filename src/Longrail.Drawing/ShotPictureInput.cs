@@ -16,7 +16,8 @@ public sealed record ShotPictureInput
     /// <summary>The balls' names, in the order of the set-up; any text.</summary>
     public required IReadOnlyList<string> Names { get; init; }
 
-    /// <summary>For each ball the unit axis about which its stripe runs at time 0, or null for a ball without one; null for no stripes.</summary>
+    /// <summary>For each ball the unit axis about which its stripe runs at time 0, or null for a ball without one; null
+    /// for no stripes.</summary>
     public IReadOnlyList<Vec3?>? StripeAxes { get; init; }
 
     /// <summary>The title; any text. Empty for none.</summary>

@@ -1,6 +1,7 @@
 namespace Longrail.Drawing;
 
-/// <summary>A point on the sheet, in tenths of a millimetre at full size: x to the right, y downwards from the top left corner.</summary>
+/// <summary>A point on the sheet, in tenths of a millimetre at full size: x to the right, y downwards from the top left
+/// corner.</summary>
 /// <remarks>Not a point on the table; only <see cref="Viewport"/> turns one into the other.</remarks>
 /// <param name="X">To the right.</param>
 /// <param name="Y">Downwards.</param>

@@ -2,7 +2,8 @@ using Longrail.Physics.Geometry;
 
 namespace Longrail.Drawing;
 
-/// <summary>A point on the table, metres: x from the head cushion's nose line to the foot's, y from the right cushion's to the left's.</summary>
+/// <summary>A point on the table, metres: x from the head cushion's nose line to the foot's, y from the right cushion's
+/// to the left's.</summary>
 /// <remarks>Not a point on paper; only <see cref="Viewport"/> turns one into the other.</remarks>
 /// <param name="X">Along the table, metres.</param>
 /// <param name="Y">Across the table, metres, to the left seen from the head.</param>

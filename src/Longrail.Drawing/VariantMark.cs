@@ -3,10 +3,11 @@ using Longrail.Drawing.Svg;
 
 namespace Longrail.Drawing;
 
-/// <summary>How one variant of a comparison is told from the others: by a letter, a colour and a dash pattern, so that any one of the
-/// three is enough.</summary>
+/// <summary>How one variant of a comparison is told from the others: by a letter, a colour and a dash pattern, so that
+/// any one of the three is enough.</summary>
 /// <param name="Letter">A, B, ... Z, AA, ...</param>
-/// <param name="Colour">One of the colours that stay apart for all kinds of colour vision; they repeat, the dashes do not.</param>
+/// <param name="Colour">One of the colours that stay apart for all kinds of colour vision; they repeat, the dashes do
+/// not.</param>
 /// <param name="Dash">Dash pattern as SVG writes it; null is a full line.</param>
 public readonly record struct VariantMark(string Letter, string Colour, string? Dash)
 {
@@ -19,8 +20,8 @@ public readonly record struct VariantMark(string Letter, string Colour, string? 
         return new VariantMark(VariantLetter.Of(index), Ink.Colours[index % Ink.Colours.Count], DashOf(index));
     }
 
-    // The first is a full line, the next few are told apart at a glance; from there on the index is spelled in binary with long and
-    // short dashes between two wide gaps, which never repeats.
+    // The first is a full line, the next few are told apart at a glance; from there on the index is spelled in binary
+    // with long and short dashes between two wide gaps, which never repeats.
     private static string? DashOf(int index) => index switch
     {
         0 => null,

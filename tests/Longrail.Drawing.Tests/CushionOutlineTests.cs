@@ -31,7 +31,8 @@ public class CushionOutlineTests
     {
         foreach (CushionOutline piece in AllOf(s_pool))
         {
-            // Ten points at each end: the facing's end, then the rounding; the nose line runs from the tenth to the eleventh.
+            // Ten points at each end: the facing's end, then the rounding; the nose line runs from the tenth to the
+            // eleventh.
             Vec2 facing = (piece.Nose[0].ToVec2() - piece.Nose[1].ToVec2()).Normalized();
             Vec2 nose = (piece.Nose[10].ToVec2() - piece.Nose[9].ToVec2()).Normalized();
             double cut = Math.Acos(Math.Clamp(facing.Dot(nose), -1, 1));

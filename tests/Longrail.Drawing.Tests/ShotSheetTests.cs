@@ -23,7 +23,8 @@ public class ShotSheetTests
     {
         XElement root = SvgReading.Sound(ShotSheet.Draw(SyntheticShot.StraightBank()));
 
-        // The 4 stands at (1.9, 0.5) m on a 2.54 m table. At 1 : 12 a metre is 10000/12 units; the table is centred on a sheet of 2970.
+        // The 4 stands at (1.9, 0.5) m on a 2.54 m table. At 1 : 12 a metre is 10000/12 units; the table is centred on
+        // a sheet of 2970.
         double unit = 10000.0 / 12;
         double x = 2970 / 2.0 + (1.9 - 1.27) * unit;
         XElement lower = SvgReading.Within(root, "table", "text").First(t => t.Value == "0" && (string?)t.Attribute("text-anchor") == "end");

@@ -56,7 +56,8 @@ public class StripeProjectionTests
             {
                 using SKPath path = Parse(StripeProjection.Outline(axis, new SvgPoint(0, 0), Radius));
                 Vec3 unit = axis * (1 / axis.Length);
-                // Off the lines on which the outline's own corners lie, where the renderer's test of "inside" counts one twice.
+                // Off the lines on which the outline's own corners lie, where the renderer's test of "inside" counts
+                // one twice.
                 for (int i = -9; i <= 9; i++)
                 {
                     for (int k = -9; k <= 9; k++)

@@ -6,7 +6,8 @@ namespace Longrail.Drawing.Tests;
 
 public class SvgTextTests
 {
-    // Which characters may stand in a document: W3C, XML 1.0 (Fifth Edition), production [2] Char. The XML reader checks it.
+    // Which characters may stand in a document: W3C, XML 1.0 (Fifth Edition), production [2] Char. The XML reader
+    // checks it.
     [Theory]
     [InlineData("</text><script>alert(1)</script>", "</text><script>alert(1)</script>")]
     [InlineData("a & b < c > d \" e ' f", "a & b < c > d \" e ' f")]

@@ -14,8 +14,9 @@ public class VariantMarkTests
         Assert.Equal(["A", "B", "Z", "AA", "AB"], new[] { 0, 1, 25, 26, 27 }.Select(i => marks[i].Letter));
     }
 
-    // Contrast as in W3C, WCAG 2.2, "relative luminance" and success criterion 1.4.11 (3 : 1 for lines that carry meaning), which the
-    // pale colours of the set miss; for those the dashes and the letter speak. Text is set in graphite, 4.5 : 1 and more (1.4.3).
+    // Contrast as in W3C, WCAG 2.2, "relative luminance" and success criterion 1.4.11 (3 : 1 for lines that carry
+    // meaning), which the pale colours of the set miss; for those the dashes and the letter speak. Text is set in
+    // graphite, 4.5 : 1 and more (1.4.3).
     [Theory]
     [InlineData(Ink.Graphite, 4.5)]
     [InlineData(Ink.Soft, 4.5)]

@@ -4,8 +4,8 @@ using Longrail.Coaching.Contrasts;
 namespace Longrail.Cli.Input;
 
 /// <summary>Reads what is to be varied: path=level,level,...</summary>
-/// <remarks>Levels stand between commas. A comma within quotes, brackets or braces belongs to its level; quotes around a whole level
-/// are dropped, so that a level may also be empty or have blanks at its ends.</remarks>
+/// <remarks>Levels stand between commas. A comma within quotes, brackets or braces belongs to its level; quotes around
+/// a whole level are dropped, so that a level may also be empty or have blanks at its ends.</remarks>
 public static class VariationText
 {
     /// <summary>How it is written, for messages.</summary>

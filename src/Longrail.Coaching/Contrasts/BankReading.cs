@@ -5,8 +5,8 @@ using Longrail.Physics.Shots.Readings;
 namespace Longrail.Coaching.Contrasts;
 
 /// <summary>A bank as an instructor looks at it: which ball came off which cushion how, and where it went.</summary>
-/// <remarks>The banked ball is the first ball that the cue ball hits, if it touches a cushion; else the cue ball itself. Its first
-/// cushion and what follows are read.</remarks>
+/// <remarks>The banked ball is the first ball that the cue ball hits, if it touches a cushion; else the cue ball
+/// itself. Its first cushion and what follows are read.</remarks>
 public sealed record BankReading
 {
     /// <summary>Index of the banked ball.</summary>
@@ -30,7 +30,8 @@ public sealed record BankReading
     /// <summary>Where it reached that line, in diamonds along it; null with <see cref="Target"/>.</summary>
     public double? LandingDiamonds { get; init; }
 
-    /// <summary>The same in metres along the target, from the head or from the right; null with <see cref="Target"/>.</summary>
+    /// <summary>The same in metres along the target, from the head or from the right; null with
+    /// <see cref="Target"/>.</summary>
     public double? LandingMetres { get; init; }
 
     /// <summary>The pocket it went into in the end, or null.</summary>

@@ -11,8 +11,8 @@ public sealed record Contrast
     /// <summary>The question.</summary>
     public required ContrastRequest Request { get; init; }
 
-    /// <summary>The rows: the base first, then the levels in the order in which they were asked for; a level that equals the base
-    /// is not listed again.</summary>
+    /// <summary>The rows: the base first, then the levels in the order in which they were asked for; a level that
+    /// equals the base is not listed again.</summary>
     public required IReadOnlyList<ContrastRow> Rows { get; init; }
 
     /// <summary>The balls' names in the order of the traces.</summary>

@@ -14,7 +14,8 @@ public sealed record ContrastRow
     /// <summary>The varied fields with their values here, in the order of the request.</summary>
     public required IReadOnlyList<VariedValue> Values { get; init; }
 
-    /// <summary>The scene that was played: the base's with the varied fields changed and, under <see cref="Hold.Path"/>, re-aimed.</summary>
+    /// <summary>The scene that was played: the base's with the varied fields changed and, under
+    /// <see cref="Hold.Path"/>, re-aimed.</summary>
     public required Scene Scene { get; init; }
 
     /// <summary>The same scene as it was used, every number in SI and nothing left to defaults.</summary>
@@ -38,7 +39,8 @@ public sealed record ContrastRow
     /// <summary>Whether two fields differ from the base: what comes out then has no single cause.</summary>
     public bool TwoThingsChanged => Values.Count(value => value.IsChanged) > 1;
 
-    /// <summary>Where the cue ball comes to rest; null if it is pocketed, still moving, or if nothing was struck.</summary>
+    /// <summary>Where the cue ball comes to rest; null if it is pocketed, still moving, or if nothing was
+    /// struck.</summary>
     public Vec2? CueBallRest => Readings.Shot.StruckBall is { } cue && Trace.Balls[cue].Phase == Physics.Motion.MotionPhase.AtRest
         ? Trace.Balls[cue].State.Position
         : null;

@@ -18,7 +18,8 @@ public static class ContrastRunner
     private const string AimField = "stroke.aim";
     private const string SolvedField = "stroke.aim.solved";
 
-    /// <summary>Makes a comparison. All levels are checked before anything is played; if one of them is wrong nothing is.</summary>
+    /// <summary>Makes a comparison. All levels are checked before anything is played; if one of them is wrong nothing
+    /// is.</summary>
     /// <param name="request">The question.</param>
     /// <param name="options">Limits of each shot.</param>
     /// <exception cref="ArgumentException">No variation, more than two, or one without levels.</exception>

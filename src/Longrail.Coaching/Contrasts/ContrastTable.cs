@@ -5,7 +5,8 @@ using Longrail.Scenes;
 
 namespace Longrail.Coaching.Contrasts;
 
-/// <summary>A comparison as a table of words and numbers for people: the same on the terminal and in a picture.</summary>
+/// <summary>A comparison as a table of words and numbers for people: the same on the terminal and in a
+/// picture.</summary>
 /// <param name="Columns">The columns.</param>
 /// <param name="Rows">The cells, one row for each row of the comparison.</param>
 public sealed record ContrastTable(IReadOnlyList<ContrastColumn> Columns, IReadOnlyList<IReadOnlyList<string>> Rows)

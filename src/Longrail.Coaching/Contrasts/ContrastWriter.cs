@@ -5,7 +5,8 @@ using Longrail.Scenes.Writing;
 
 namespace Longrail.Coaching.Contrasts;
 
-/// <summary>Writes comparisons as JSON, format "contrast/1". Numbers are round-trip exact, in SI or as their names say.</summary>
+/// <summary>Writes comparisons as JSON, format "contrast/1". Numbers are round-trip exact, in SI or as their names
+/// say.</summary>
 public static class ContrastWriter
 {
     /// <summary>The format's name and version, the value of the field "longrail".</summary>

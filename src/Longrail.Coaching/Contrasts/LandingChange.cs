@@ -7,11 +7,12 @@ namespace Longrail.Coaching.Contrasts;
 /// <summary>How far a bank lands from where the base lands, along the target cushion.</summary>
 /// <param name="Diamonds">In diamonds, positive towards the higher numbers.</param>
 /// <param name="Metres">The same in metres.</param>
-/// <param name="IsLonger">True if the rebound is longer than the base's, false if shorter; null if there is no change, or if the base
-/// comes straight off the cushion, where neither word has a meaning.</param>
+/// <param name="IsLonger">True if the rebound is longer than the base's, false if shorter; null if there is no change,
+/// or if the base comes straight off the cushion, where neither word has a meaning.</param>
 public sealed record LandingChange(double Diamonds, double Metres, bool? IsLonger)
 {
-    // Below this the base counts as straight off the cushion: half a degree, which over a table's width is a sixth of a ball.
+    // Below this the base counts as straight off the cushion: half a degree, which over a table's width is a sixth of a
+    // ball.
     private const double StraightOff = 0.0087;
 
     /// <summary>The change against the base; null if the two do not reach the same cushion.</summary>

@@ -4,16 +4,18 @@ using Longrail.Physics.Geometry;
 namespace Longrail.Drawing.Balls;
 
 /// <summary>A ball's stripe seen from straight above, without perspective.</summary>
-/// <remarks>The stripe is the band of points p of the unit sphere with |axis . p| at most <see cref="HalfWidth"/>. Its edges are two
-/// circles of radius rho = sqrt(1 - HalfWidth^2) about +-HalfWidth axis; seen from above they are ellipses with half-axes rho and
-/// rho |axis.Z|, of which only the part above the ball's middle is seen.</remarks>
+/// <remarks>The stripe is the band of points p of the unit sphere with |axis . p| at most <see cref="HalfWidth"/>. Its
+/// edges are two circles of radius rho = sqrt(1 - HalfWidth^2) about +-HalfWidth axis; seen from above they are
+/// ellipses with half-axes rho and rho |axis.Z|, of which only the part above the ball's middle is seen.</remarks>
 public static class StripeProjection
 {
-    /// <summary>Half the width of the stripe as a part of the radius: it covers the middle half of the ball (common practice, no source).</summary>
+    /// <summary>Half the width of the stripe as a part of the radius: it covers the middle half of the ball (common
+    /// practice, no source).</summary>
     public const double HalfWidth = 0.5;
 
     /// <summary>The outline of the visible part of the stripe; to be filled by the even-odd rule.</summary>
-    /// <param name="axis">The unit axis about which the stripe runs, in the table's frame; either of its two directions.</param>
+    /// <param name="axis">The unit axis about which the stripe runs, in the table's frame; either of its two
+    /// directions.</param>
     /// <param name="centre">The ball's centre on the sheet.</param>
     /// <param name="radius">The ball's radius on the sheet.</param>
     public static SvgPath Outline(Vec3 axis, SvgPoint centre, double radius)

@@ -13,7 +13,8 @@ public static class SkiaRenderer
     /// <summary>A PNG of a given width; its height follows from the picture.</summary>
     /// <param name="svg">The picture.</param>
     /// <param name="width">Width in pixels, from 16 to 20000.</param>
-    /// <exception cref="PictureException">There is no font to set the text in, or the picture cannot be read.</exception>
+    /// <exception cref="PictureException">There is no font to set the text in, or the picture cannot be
+    /// read.</exception>
     public static byte[] Png(string svg, int width)
     {
         if (width is < 16 or > 20000)
@@ -34,7 +35,8 @@ public static class SkiaRenderer
     }
 
     /// <summary>A PDF of one page at the picture's printed size; lines stay lines and letters stay letters.</summary>
-    /// <exception cref="PictureException">There is no font to set the text in, or the picture cannot be read.</exception>
+    /// <exception cref="PictureException">There is no font to set the text in, or the picture cannot be
+    /// read.</exception>
     public static byte[] Pdf(string svg) => With(svg, picture =>
     {
         const float Scale = (float)(PointsPerInch / PixelsPerInch);

@@ -7,7 +7,8 @@ using Longrail.Physics.Motion;
 
 namespace Longrail.Drawing.Paths;
 
-/// <summary>Draws the way of one ball: double line while it skids, single while it rolls, a tick every tenth of a second.</summary>
+/// <summary>Draws the way of one ball: double line while it skids, single while it rolls, a tick every tenth of a
+/// second.</summary>
 internal static class TrackDrawing
 {
     /// <summary>Time between two ticks, seconds.</summary>
@@ -75,7 +76,8 @@ internal static class TrackDrawing
         svg.Path(path, null, pen);
     }
 
-    /// <summary>A tick across the path every tenth of a second, a long one with its number at each whole second.</summary>
+    /// <summary>A tick across the path every tenth of a second, a long one with its number at each whole
+    /// second.</summary>
     /// <param name="svg">The picture.</param>
     /// <param name="view">Where the table lies.</param>
     /// <param name="track">The track.</param>

@@ -2,7 +2,8 @@ using Longrail.Physics.Motion;
 
 namespace Longrail.Drawing.Paths;
 
-/// <summary>A stretch of a ball's way in one phase of motion, as points close enough together to be joined by straight lines.</summary>
+/// <summary>A stretch of a ball's way in one phase of motion, as points close enough together to be joined by straight
+/// lines.</summary>
 /// <param name="Phase">How the ball moves.</param>
 /// <param name="Start">When it begins, seconds.</param>
 /// <param name="End">When it ends, seconds.</param>

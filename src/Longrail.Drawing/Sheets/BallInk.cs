@@ -2,7 +2,8 @@ using Longrail.Drawing.Svg;
 
 namespace Longrail.Drawing.Sheets;
 
-/// <summary>Which colour each ball of a single shot is drawn in: the struck ball in pencil, the others in order.</summary>
+/// <summary>Which colour each ball of a single shot is drawn in: the struck ball in pencil, the others in
+/// order.</summary>
 internal static class BallInk
 {
     internal static IReadOnlyList<string> Assign(int count, int? struck)

@@ -4,7 +4,8 @@ using Longrail.Physics.Equipment;
 
 namespace Longrail.Drawing.Sheets;
 
-/// <summary>How an A4 sheet is divided: frame, table on top, key and title block below. All in tenths of a millimetre.</summary>
+/// <summary>How an A4 sheet is divided: frame, table on top, key and title block below. All in tenths of a
+/// millimetre.</summary>
 internal static class Sheet
 {
     internal const double Width = 2970;

@@ -3,7 +3,8 @@ using Longrail.Drawing.Svg;
 
 namespace Longrail.Drawing.Sheets;
 
-/// <summary>The face of the struck ball seen along the stick: where the tip touches, on a grid of eighths of a tip.</summary>
+/// <summary>The face of the struck ball seen along the stick: where the tip touches, on a grid of eighths of a
+/// tip.</summary>
 internal static class TipInset
 {
     internal static void Draw(SvgWriter svg, SvgPoint centre, double radius, TipView tip, string colour)

@@ -9,7 +9,7 @@ namespace Longrail.Drawing.Sheets;
 /// <param name="BallRadius">The ball's radius, metres.</param>
 internal sealed record TipView(TipReading Reading, CueSpec Cue, double BallRadius)
 {
-    /// <summary>Offset of the contact, in ball radii, that a shift of the shaft by an eighth of the tip's width makes: the dome of the
-    /// tip touches nearer to the centre than the shaft's axis stands.</summary>
+    /// <summary>Offset of the contact, in ball radii, that a shift of the shaft by an eighth of the tip's width makes:
+    /// the dome of the tip touches nearer to the centre than the shaft's axis stands.</summary>
     internal double EighthTip => Cue.TipDiameter / 8 / (BallRadius + Cue.TipRadius);
 }

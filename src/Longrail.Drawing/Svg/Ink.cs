@@ -52,8 +52,8 @@ public static class Ink
     public const double HalfCapital = 0.365;
 
     /// <summary>Colours that stay apart for all kinds of colour vision, in the order in which they are used.</summary>
-    /// <remarks>Source: M. Okabe, K. Ito, Color Universal Design (2002, revised 2008), jfly.uni-koeln.de/color. Their yellow is left
-    /// out: too pale for a line on white paper; black is the paper's own graphite.</remarks>
+    /// <remarks>Source: M. Okabe, K. Ito, Color Universal Design (2002, revised 2008), jfly.uni-koeln.de/color. Their
+    /// yellow is left out: too pale for a line on white paper; black is the paper's own graphite.</remarks>
     public static IReadOnlyList<string> Colours { get; } =
         ["#0072b2", "#d55e00", "#009e73", "#cc79a7", "#e69f00", "#56b4e9"];
 }

@@ -6,7 +6,8 @@ namespace Longrail.Drawing.Svg;
 public static class SvgNumber
 {
     /// <summary>At most three decimals, invariant culture, never "-0".</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The value is not finite: a picture never holds such a number.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The value is not finite: a picture never holds such a
+    /// number.</exception>
     public static string Format(double value)
     {
         if (!double.IsFinite(value))

@@ -5,8 +5,9 @@ namespace Longrail.Drawing.Svg;
 /// <summary>Makes any text safe to stand in a picture.</summary>
 public static class SvgText
 {
-    /// <summary>Escapes for XML, and replaces what XML 1.0 forbids (control characters, lone surrogates) and what could turn the
-    /// reading order of the rest (bidirectional controls) by U+FFFD. Line breaks and tabs become spaces.</summary>
+    /// <summary>Escapes for XML, and replaces what XML 1.0 forbids (control characters, lone surrogates) and what could
+    /// turn the reading order of the rest (bidirectional controls) by U+FFFD. Line breaks and tabs become
+    /// spaces.</summary>
     public static string Escape(string text)
     {
         var result = new StringBuilder(text.Length + 16);

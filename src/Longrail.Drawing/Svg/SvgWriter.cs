@@ -2,7 +2,8 @@ using System.Text;
 
 namespace Longrail.Drawing.Svg;
 
-/// <summary>Writes a picture as SVG text: one element a line, numbers by <see cref="SvgNumber"/>, text by <see cref="SvgText"/>.</summary>
+/// <summary>Writes a picture as SVG text: one element a line, numbers by <see cref="SvgNumber"/>, text by
+/// <see cref="SvgText"/>.</summary>
 /// <remarks>Only elements and attributes that every renderer knows: no style sheets, no scripts, no links, no filters.
 /// Source: W3C, Scalable Vector Graphics (SVG) 1.1 (Second Edition), 2011.</remarks>
 public sealed class SvgWriter

@@ -3,8 +3,8 @@ using System.Text;
 namespace Longrail.Drawing.Svg;
 
 /// <summary>How wide a text comes out, so that it can be laid out without a font at hand.</summary>
-/// <remarks>Advance widths of DejaVu Sans and DejaVu Sans Bold, thousandths of the type size. The usual substitutes are narrower,
-/// so a text that fits here fits there too. Letters outside ASCII count as wide ones.</remarks>
+/// <remarks>Advance widths of DejaVu Sans and DejaVu Sans Bold, thousandths of the type size. The usual substitutes are
+/// narrower, so a text that fits here fits there too. Letters outside ASCII count as wide ones.</remarks>
 public static class TextWidth
 {
     private const int First = ' ';
@@ -61,8 +61,8 @@ public static class TextWidth
         return kept.ToString().TrimEnd() + "…";
     }
 
-    /// <summary>Breaks a text into lines between words (inside a word only where one is wider than a line); what is left over after
-    /// the last line is cut with an ellipsis.</summary>
+    /// <summary>Breaks a text into lines between words (inside a word only where one is wider than a line); what is
+    /// left over after the last line is cut with an ellipsis.</summary>
     public static IReadOnlyList<string> Wrap(string text, double width, double size, int lines, bool bold = false)
     {
         var result = new List<string>();

@@ -7,7 +7,8 @@ namespace Longrail.Drawing.Tables;
 /// <param name="Back">The two ends of the edge along the wood, in the same direction.</param>
 internal sealed record CushionOutline(IReadOnlyList<TablePoint> Nose, IReadOnlyList<TablePoint> Back)
 {
-    /// <summary>How deep the rubber is drawn, metres: two inches (common practice, no source; it touches nothing).</summary>
+    /// <summary>How deep the rubber is drawn, metres: two inches (common practice, no source; it touches
+    /// nothing).</summary>
     internal const double Depth = 0.0508;
 
     private const int StrokesPerRounding = 8;

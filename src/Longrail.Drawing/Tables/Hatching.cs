@@ -12,7 +12,8 @@ internal static class Hatching
     {
         var path = new SvgPath();
         double step = spacing * Math.Sqrt(2);
-        // Strokes are the lines x + y = c; c is counted from the sheet's corner so that neighbouring areas are hatched in line.
+        // Strokes are the lines x + y = c; c is counted from the sheet's corner so that neighbouring areas are hatched
+        // in line.
         double first = Math.Ceiling(outline.Min(p => p.X + p.Y) / step) * step;
         double last = outline.Max(p => p.X + p.Y);
         for (double c = first; c < last; c += step)

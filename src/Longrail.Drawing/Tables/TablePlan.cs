@@ -5,10 +5,12 @@ using Longrail.Physics.Geometry;
 
 namespace Longrail.Drawing.Tables;
 
-/// <summary>Draws a table in plan: wood, pockets, bed, hatched cushions, sights with their numbers, dimensions.</summary>
+/// <summary>Draws a table in plan: wood, pockets, bed, hatched cushions, sights with their numbers,
+/// dimensions.</summary>
 internal static class TablePlan
 {
-    /// <summary>Width of the rails as drawn, nose line to outer edge, metres (common practice, no source; it touches nothing).</summary>
+    /// <summary>Width of the rails as drawn, nose line to outer edge, metres (common practice, no source; it touches
+    /// nothing).</summary>
     internal const double RailWidth = 0.14;
 
     /// <summary>Room that numbers and dimensions take outside the rails, sheet units.</summary>

@@ -40,8 +40,8 @@ public class BankReadingTests
         Assert.All(contrast.Rows.Skip(1), row => Assert.Null(row.Change));
     }
 
-    // Geometry alone: a ball that comes in flatter leaves flatter and lands further on in the direction in which it travels. All four
-    // cushions, both directions along each.
+    // Geometry alone: a ball that comes in flatter leaves flatter and lands further on in the direction in which it
+    // travels. All four cushions, both directions along each.
     [Theory]
     [InlineData(60, 50, 70)]
     [InlineData(120, 130, 110)]

@@ -67,7 +67,8 @@ public class ContrastRunnerTests
         Assert.True(Launch(contrast.Rows[1]) < Launch(contrast.Base) - 1e-4);
     }
 
-    // The bound is what the task asks for; one correction is exact up to rounding, since squirt does not depend on the aim.
+    // The bound is what the task asks for; one correction is exact up to rounding, since squirt does not depend on the
+    // aim.
     [Theory]
     [InlineData(Alone)]
     [InlineData(Straight)]
