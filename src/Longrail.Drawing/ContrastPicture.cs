@@ -46,7 +46,8 @@ public static class ContrastPicture
         Trace trace = row.Trace;
         int? cue = row.Readings.Shot.StruckBall;
         int? bank = row.Bank?.Ball;
-        ShotEvent? hit = trace.Events.FirstOrDefault(e => e.Kind == ShotEventKind.BallsMeet && (e.BallA == cue || e.BallB == cue));
+        ShotEvent? hit = trace.Events.FirstOrDefault(
+            e => e.Kind == ShotEventKind.BallsMeet && (e.BallA == cue || e.BallB == cue));
         CushionName? target = contrast.Base.Bank?.Target;
         return new VariantDrawing
         {

@@ -51,7 +51,8 @@ public static class PictureFile
             File.WriteAllBytes(part, bytes);
             File.Move(part, full, overwrite: true);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        catch (Exception e) when (
+            e is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
             File.Delete(part);
             throw new PictureException($"Cannot write \"{path}\": {e.Message}", e);

@@ -18,7 +18,8 @@ public static class ShotPicture
     {
         int count = input.Trace.Setup.Balls.Count;
         if (input.Names.Count != count || (input.StripeAxes is { } axes && axes.Count != count))
-            throw new ArgumentException($"The shot has {count} balls: give one name and one stripe axis (or null) for each.", nameof(input));
+            throw new ArgumentException(
+                $"The shot has {count} balls: give one name and one stripe axis (or null) for each.", nameof(input));
         return ShotSheet.Draw(Reduce(input));
     }
 
@@ -48,7 +49,8 @@ public static class ShotPicture
 
     private static GhostBall? Ghost(Trace trace, ShotReading shot)
     {
-        ShotEvent? first = trace.Events.FirstOrDefault(e => e.Kind == ShotEventKind.BallsMeet && e.BallA == shot.StruckBall);
+        ShotEvent? first = trace.Events.FirstOrDefault(
+            e => e.Kind == ShotEventKind.BallsMeet && e.BallA == shot.StruckBall);
         return first is null
             ? null
             : new GhostBall(

@@ -13,5 +13,6 @@ public readonly record struct SvgPoint(double X, double Y)
     public SvgPoint Moved(double dx, double dy) => new(X + dx, Y + dy);
 
     /// <summary>The distance between two points, tenths of a millimetre.</summary>
-    public double DistanceTo(SvgPoint other) => Math.Sqrt((X - other.X) * (X - other.X) + (Y - other.Y) * (Y - other.Y));
+    public double DistanceTo(SvgPoint other) =>
+        Math.Sqrt((X - other.X) * (X - other.X) + (Y - other.Y) * (Y - other.Y));
 }

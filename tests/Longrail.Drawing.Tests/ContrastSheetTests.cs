@@ -19,8 +19,10 @@ public class ContrastSheetTests
         XElement root = SvgReading.Sound(ContrastSheet.Draw(SyntheticContrast.Speeds(4, twoThings: true)));
 
         Assert.Contains(SvgReading.Within(root, "title-block", "text"), t => t.Value == "two things changed");
-        Assert.Contains(SvgReading.All(root, "text"), t => t.Value.StartsWith("* two things changed", StringComparison.Ordinal));
-        Assert.Equal(["B *", "D *"], SvgReading.Within(root, "key", "text").Select(t => t.Value).Where(t => t.EndsWith('*')));
+        Assert.Contains(
+            SvgReading.All(root, "text"), t => t.Value.StartsWith("* two things changed", StringComparison.Ordinal));
+        Assert.Equal(
+            ["B *", "D *"], SvgReading.Within(root, "key", "text").Select(t => t.Value).Where(t => t.EndsWith('*')));
         Assert.Contains("two things changed", SvgReading.All(root, "desc").Single().Value, StringComparison.Ordinal);
     }
 
@@ -45,7 +47,8 @@ public class ContrastSheetTests
         string[] letters = ["A", "B", "C", "D", "E", "F", "G", "H", "I"];
 
         Assert.Equal(letters, SvgReading.Within(root, "letters", "text").Select(t => t.Value));
-        Assert.Equal(letters, SvgReading.Within(root, "key", "text").Select(t => t.Value).Where(t => t.Length == 1 && char.IsUpper(t[0])));
+        IEnumerable<string> key = SvgReading.Within(root, "key", "text").Select(t => t.Value);
+        Assert.Equal(letters, key.Where(t => t.Length == 1 && char.IsUpper(t[0])));
     }
 
     [Fact]
@@ -54,6 +57,8 @@ public class ContrastSheetTests
         XElement root = SvgReading.Sound(ContrastSheet.Draw(SyntheticContrast.Speeds(40)));
 
         Assert.Equal(41, SvgReading.All(root, "g").Count(g => (string?)g.Attribute("class") == "path"));
-        Assert.Contains(SvgReading.Within(root, "key", "text"), t => t.Value.EndsWith("drawn but not listed", StringComparison.Ordinal));
+        Assert.Contains(
+            SvgReading.Within(root, "key", "text"),
+            t => t.Value.EndsWith("drawn but not listed", StringComparison.Ordinal));
     }
 }

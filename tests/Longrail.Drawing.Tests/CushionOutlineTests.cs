@@ -6,15 +6,16 @@ namespace Longrail.Drawing.Tests;
 
 public class CushionOutlineTests
 {
-    private static readonly TableSpec s_pool = SyntheticShot.Pool;
+    private static readonly TableSpec _pool = SyntheticShot.Pool;
 
     // Definitions of mouth, cut angle and rounding: PocketSpec; the mouth as in the WPA equipment specifications.
     [Fact]
     public void Without_roundings_the_mouths_are_as_wide_as_specified()
     {
-        TableSpec sharp = s_pool with
+        TableSpec sharp = _pool with
         {
-            Corner = s_pool.Corner! with { JawRadius = 0 }, Side = s_pool.Side! with { JawRadius = 0 },
+            Corner = _pool.Corner! with { JawRadius = 0 },
+            Side = _pool.Side! with { JawRadius = 0 },
         };
         // Without a rounding a piece has four points: facing, jaw point, jaw point, facing.
         CushionOutline[] pieces = AllOf(sharp);
@@ -29,7 +30,7 @@ public class CushionOutlineTests
     [Fact]
     public void The_facing_leaves_at_the_cut_angle_measured_through_the_rubber()
     {
-        foreach (CushionOutline piece in AllOf(s_pool))
+        foreach (CushionOutline piece in AllOf(_pool))
         {
             // Ten points at each end: the facing's end, then the rounding; the nose line runs from the tenth to the
             // eleventh.
@@ -37,17 +38,17 @@ public class CushionOutlineTests
             Vec2 nose = (piece.Nose[10].ToVec2() - piece.Nose[9].ToVec2()).Normalized();
             double cut = Math.Acos(Math.Clamp(facing.Dot(nose), -1, 1));
             bool corner = piece.Nose[0].ToVec2().DistanceTo(new Vec2(1.27, piece.Nose[0].Y)) > 0.3;
-            Assert.Equal(corner ? s_pool.Corner!.CutAngle : s_pool.Side!.CutAngle, cut, 9);
+            Assert.Equal(corner ? _pool.Corner!.CutAngle : _pool.Side!.CutAngle, cut, 9);
         }
     }
 
     [Fact]
     public void The_rounding_touches_nose_line_and_facing_without_a_kink()
     {
-        foreach (CushionOutline piece in AllOf(s_pool))
+        foreach (CushionOutline piece in AllOf(_pool))
         {
             // Turns between neighbouring strokes: none sharper than the step of the rounding itself.
-            double step = Math.Max(Math.PI - s_pool.Corner!.CutAngle, Math.PI - s_pool.Side!.CutAngle) / 8;
+            double step = Math.Max(Math.PI - _pool.Corner!.CutAngle, Math.PI - _pool.Side!.CutAngle) / 8;
             for (int i = 1; i + 1 < piece.Nose.Count; i++)
             {
                 Vec2 before = (piece.Nose[i].ToVec2() - piece.Nose[i - 1].ToVec2()).Normalized();
@@ -65,8 +66,10 @@ public class CushionOutlineTests
         Assert.Equal(4, pieces.Length);
         Assert.All(pieces, piece => Assert.Equal(2, piece.Nose.Count));
         Assert.Equal(
-            [1.42, 1.42, 2.84, 2.84], pieces.Select(p => Math.Round(p.Nose[0].ToVec2().DistanceTo(p.Nose[1].ToVec2()), 12)));
+            [1.42, 1.42, 2.84, 2.84],
+            pieces.Select(p => Math.Round(p.Nose[0].ToVec2().DistanceTo(p.Nose[1].ToVec2()), 12)));
     }
 
-    private static CushionOutline[] AllOf(TableSpec table) => [.. new TableOutline(table).Pieces.Select(CushionOutline.Of)];
+    private static CushionOutline[] AllOf(TableSpec table) =>
+        [.. new TableOutline(table).Pieces.Select(CushionOutline.Of)];
 }

@@ -29,7 +29,8 @@ internal sealed class HandMadeWay(Vec2 position, Vec2 velocity, Vec3 spin)
         // Slip at the lowest point; friction runs against it.
         Vec2 slip = _now.Velocity + new Vec2(-_now.Spin.Y, _now.Spin.X) * r;
         Vec2 acceleration = slip.Normalized() * (-0.2 * Gravity);
-        return Add(MotionPhase.Sliding, acceleration, acceleration.Left * (2.5 / r), Math.Min(seconds, slip.Length / (3.5 * 0.2 * Gravity)));
+        double longest = slip.Length / (3.5 * 0.2 * Gravity);
+        return Add(MotionPhase.Sliding, acceleration, acceleration.Left * (2.5 / r), Math.Min(seconds, longest));
     }
 
     internal HandMadeWay Roll(double seconds)
@@ -37,7 +38,8 @@ internal sealed class HandMadeWay(Vec2 position, Vec2 velocity, Vec3 spin)
         double r = SyntheticShot.Radius;
         _now = _now with { Spin = new Vec3(-_now.Velocity.Y / r, _now.Velocity.X / r, _now.Spin.Z) };
         Vec2 acceleration = _now.Velocity.Normalized() * (-0.01 * Gravity);
-        return Add(MotionPhase.Rolling, acceleration, acceleration.Left / r, Math.Min(seconds, _now.Velocity.Length / (0.01 * Gravity)));
+        double longest = _now.Velocity.Length / (0.01 * Gravity);
+        return Add(MotionPhase.Rolling, acceleration, acceleration.Left / r, Math.Min(seconds, longest));
     }
 
     internal HandMadeWay Rubber(double seconds, Vec2 outVelocity, Vec3 outSpin)
@@ -60,11 +62,14 @@ internal sealed class HandMadeWay(Vec2 position, Vec2 velocity, Vec3 spin)
             double end = i + 1 < _segments.Count ? _segments[i + 1].StartTime : _time;
             if (_segments[i].Phase == MotionPhase.AtRest)
                 continue;
-            TablePoint[] points = [.. Enumerable.Range(0, 25).Select(k => TablePoint.From(Along(_segments[i], (end - start) * k / 24).Position))];
+            var points = new TablePoint[25];
+            for (int k = 0; k <= 24; k++)
+                points[k] = TablePoint.From(Along(_segments[i], (end - start) * k / 24).Position);
             pieces.Add(new TrackPiece(_segments[i].Phase, start, end, points));
         }
 
-        return new BallTrack(SyntheticShot.Radius, pieces, StateAt, OrientationAt, new BallEnd(MotionPhase.AtRest, _now, null));
+        return new BallTrack(
+            SyntheticShot.Radius, pieces, StateAt, OrientationAt, new BallEnd(MotionPhase.AtRest, _now, null));
     }
 
     private BallState StateAt(double time)

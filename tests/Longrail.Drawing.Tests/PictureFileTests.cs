@@ -21,7 +21,8 @@ public sealed class PictureFileTests : IDisposable
         Assert.Equal(566, whole.Height); // 800 x 210 / 297 = 565.7
 
         // Letters: the same picture without its text elements differs in thousands of pixels, and only there.
-        string mute = string.Join('\n', Picture.Split('\n').Where(line => !line.TrimStart().StartsWith("<text", StringComparison.Ordinal)));
+        string mute = string.Join(
+            '\n', Picture.Split('\n').Where(line => !line.TrimStart().StartsWith("<text", StringComparison.Ordinal)));
         using SKBitmap bare = SKBitmap.Decode(SkiaRenderer.Png(mute, 800));
         int letters = 0;
         int ink = 0;
@@ -83,7 +84,8 @@ public sealed class PictureFileTests : IDisposable
     [InlineData("shot.svg.txt", ".txt")]
     public void Another_ending_is_refused_with_the_ones_that_work(string name, string named)
     {
-        PictureException e = Assert.Throws<PictureException>(() => PictureFile.Save(Picture, Path.Combine(_folder, name)));
+        PictureException e = Assert.Throws<PictureException>(
+            () => PictureFile.Save(Picture, Path.Combine(_folder, name)));
         Assert.Contains(named, e.Message, StringComparison.Ordinal);
         Assert.Contains(".svg, .png or .pdf", e.Message, StringComparison.Ordinal);
         Assert.Empty(Directory.GetFiles(_folder));

@@ -27,7 +27,8 @@ public class ShotSheetTests
         // a sheet of 2970.
         double unit = 10000.0 / 12;
         double x = 2970 / 2.0 + (1.9 - 1.27) * unit;
-        XElement lower = SvgReading.Within(root, "table", "text").First(t => t.Value == "0" && (string?)t.Attribute("text-anchor") == "end");
+        XElement lower = SvgReading.Within(
+            root, "table", "text").First(t => t.Value == "0" && (string?)t.Attribute("text-anchor") == "end");
         double zero = SvgReading.Value(lower, "y") - 23 * 0.365;
         Assert.Contains(
             SvgReading.Within(root, "balls", "circle"),
@@ -46,9 +47,11 @@ public class ShotSheetTests
         Assert.Equal(2, groups.Length);
         for (int ball = 0; ball < 2; ball++)
         {
-            XElement ticks = SvgReading.All(groups[ball], "path").Single(p => (string?)p.Attribute("stroke-width") == "1.7");
+            XElement ticks = SvgReading.All(
+                groups[ball], "path").Single(p => (string?)p.Attribute("stroke-width") == "1.7");
             int drawn = ((string)ticks.Attribute("d")!).Split('M').Length - 1;
-            int moving = (int)Math.Floor(shot.Tracks[ball].Pieces[^1].End * 10) - (int)Math.Floor(shot.Tracks[ball].Pieces[0].Start * 10);
+            int moving = (int)Math.Floor(
+                shot.Tracks[ball].Pieces[^1].End * 10) - (int)Math.Floor(shot.Tracks[ball].Pieces[0].Start * 10);
             Assert.InRange(drawn, moving - 3, moving);
         }
     }
@@ -61,11 +64,12 @@ public class ShotSheetTests
 
         XElement[] along = [.. numbers.Where(t => (string?)t.Attribute("text-anchor") == "middle")];
         Assert.Equal(18, along.Length);
-        Assert.True(SvgReading.Value(along.First(t => t.Value == "0"), "x") < SvgReading.Value(along.First(t => t.Value == "8"), "x"));
+        Assert.True(At(along, "0", "x") < At(along, "8", "x"));
         XElement[] across = [.. numbers.Where(t => (string?)t.Attribute("text-anchor") == "end")];
         Assert.Equal(5, across.Length);
-        Assert.True(SvgReading.Value(across.Single(t => t.Value == "0"), "y") > SvgReading.Value(across.Single(t => t.Value == "4"), "y"));
-        Assert.Contains(SvgReading.All(root, "text"), t => t.Value == "along 0-8 from the head, across 0-4 from the right");
+        Assert.True(At(across, "0", "y") > At(across, "4", "y"));
+        Assert.Contains(
+            SvgReading.All(root, "text"), t => t.Value == "along 0-8 from the head, across 0-4 from the right");
     }
 
     [Fact]
@@ -74,7 +78,8 @@ public class ShotSheetTests
         static int Sights(TableSpec table)
         {
             XElement root = SvgReading.Sound(ShotSheet.Draw(SyntheticShot.StraightBank(table)));
-            XElement path = SvgReading.Within(root, "table", "path").Single(p => (string?)p.Attribute("fill") == "#ffffff");
+            XElement path = SvgReading.Within(
+                root, "table", "path").Single(p => (string?)p.Attribute("fill") == "#ffffff");
             return ((string)path.Attribute("d")!).Split('M').Length - 1;
         }
 
@@ -86,7 +91,8 @@ public class ShotSheetTests
     public void Hostile_names_and_titles_stay_text()
     {
         const string Hostile = "</title><script>x</script>\u0001\uD800 & \"9\"";
-        ShotDrawing shot = SyntheticShot.StraightBank(title: Hostile) with { Names = [Hostile, "\u202E9", ""], TableName = Hostile };
+        ShotDrawing shot = SyntheticShot.StraightBank(
+            title: Hostile) with { Names = [Hostile, "\u202E9", ""], TableName = Hostile };
 
         XElement root = SvgReading.Sound(ShotSheet.Draw(shot));
 
@@ -103,7 +109,8 @@ public class ShotSheetTests
         foreach (XElement text in SvgReading.Within(root, "title-block", "text"))
         {
             double end = SvgReading.Value(text, "x")
-                + Svg.TextWidth.Of(text.Value, SvgReading.Value(text, "font-size"), text.Attribute("font-weight") is not null);
+                + Svg.TextWidth.Of(
+                    text.Value, SvgReading.Value(text, "font-size"), text.Attribute("font-weight") is not null);
             Assert.InRange(end, 0, Sheet.Width - Sheet.Frame);
         }
 
@@ -121,7 +128,8 @@ public class ShotSheetTests
 
         int circles = SvgReading.Within(root, "events", "text").Count();
         Assert.InRange(circles, 5, 20);
-        Assert.Contains(SvgReading.Within(root, "key", "text"), t => t.Value == $"and {40 - circles} more, not numbered here");
+        Assert.Contains(
+            SvgReading.Within(root, "key", "text"), t => t.Value == $"and {40 - circles} more, not numbered here");
     }
 
     [Fact]
@@ -132,16 +140,21 @@ public class ShotSheetTests
         [
             .. SvgReading.Within(root, "events", "circle").Concat(SvgReading.Within(root, "balls", "circle"))
                 .Where(c => SvgReading.Value(c, "r") > 10)
-                .Select(c => (SvgReading.Value(c, "cx"), SvgReading.Value(c, "cy"), SvgReading.Value(c, "r"))).Distinct(),
+                .Select(c => (SvgReading.Value(c, "cx"), SvgReading.Value(c, "cy"), SvgReading.Value(c, "r")))
+                .Distinct(),
         ];
 
         for (int i = 0; i < circles.Length; i++)
         {
             for (int k = i + 1; k < circles.Length; k++)
             {
-                double apart = Math.Sqrt(Math.Pow(circles[i].X - circles[k].X, 2) + Math.Pow(circles[i].Y - circles[k].Y, 2));
+                double apart = Math.Sqrt(
+                    Math.Pow(circles[i].X - circles[k].X, 2) + Math.Pow(circles[i].Y - circles[k].Y, 2));
                 Assert.True(apart >= circles[i].R + circles[k].R - 0.01, $"{circles[i]} and {circles[k]} overlap");
             }
         }
     }
+
+    private static double At(XElement[] texts, string value, string attribute) =>
+        SvgReading.Value(texts.First(t => t.Value == value), attribute);
 }

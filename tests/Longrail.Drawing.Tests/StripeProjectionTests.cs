@@ -9,7 +9,7 @@ namespace Longrail.Drawing.Tests;
 public class StripeProjectionTests
 {
     private const double Radius = 1000;
-    private static readonly double s_rho = Math.Sqrt(1 - StripeProjection.HalfWidth * StripeProjection.HalfWidth);
+    private static readonly double _rho = Math.Sqrt(1 - StripeProjection.HalfWidth * StripeProjection.HalfWidth);
 
     [Fact]
     public void An_upright_axis_shows_a_ring_around_a_round_cap()
@@ -17,7 +17,7 @@ public class StripeProjectionTests
         SvgPath path = StripeProjection.Outline(new Vec3(0, 0, 1), new SvgPoint(0, 0), Radius);
 
         // Closed form: the cap |z| > w has the plan radius sqrt(1 - w^2).
-        SvgPath expected = new SvgPath().Circle(new SvgPoint(0, 0), Radius).Circle(new SvgPoint(0, 0), s_rho * Radius);
+        SvgPath expected = new SvgPath().Circle(new SvgPoint(0, 0), Radius).Circle(new SvgPoint(0, 0), _rho * Radius);
         Assert.Equal(expected.ToString(), path.ToString());
     }
 
@@ -27,7 +27,9 @@ public class StripeProjectionTests
         SvgPath path = StripeProjection.Outline(new Vec3(1, 0, 0), new SvgPoint(0, 0), Radius);
 
         // Closed form: the band |x| <= w between two straight edges that reach the outline at y = +-sqrt(1 - w^2).
-        Assert.Equal("M500,-866.025 L500,866.025 A1000 1000 0 0 1 -500,866.025 L-500,-866.025 A1000 1000 0 0 1 500,-866.025 Z", path.ToString());
+        Assert.Equal(
+            "M500,-866.025 L500,866.025 A1000 1000 0 0 1 -500,866.025 L-500,-866.025 A1000 1000 0 0 1 500,-866.025 Z",
+            path.ToString());
     }
 
     [Fact]

@@ -41,7 +41,8 @@ internal static class SyntheticContrast
     {
         // Spread evenly on both sides of the base; row 0 is the base.
         double off = k == 0 ? 0 : k - (variants + 1) / 2.0 - 0.25;
-        var cue = new HandMadeWay(new Vec2(0.62, 0.45), new Vec2(1.9 + 0.2 * off, 0.62 + 0.06 * off), new Vec3(0, 20, -18));
+        var cue = new HandMadeWay(
+            new Vec2(0.62, 0.45), new Vec2(1.9 + 0.2 * off, 0.62 + 0.06 * off), new Vec3(0, 20, -18));
         cue.Slide(0.25).Turn(new Vec2(0.25, 0.2 + 0.05 * off), new Vec3(-10, 60, -15)).Slide(0.3).Roll(1.6);
         Vec2 contact = cue.PositionAt(0.25);
         var nine = new HandMadeWay(new Vec2(1.12, 0.62), Vec2.Zero, Vec3.Zero);
@@ -53,7 +54,8 @@ internal static class SyntheticContrast
         double landing = track.EndPoint.X;
         double change = landing - Base(table);
         string words = k == 0 ? "0" : string.Create(
-            CultureInfo.InvariantCulture, $"{Math.Abs(change) / table.DiamondAlong:0.00} {(change > 0 ? "longer" : "shorter")}");
+            CultureInfo.InvariantCulture,
+            $"{Math.Abs(change) / table.DiamondAlong:0.00} {(change > 0 ? "longer" : "shorter")}");
         string millimetres = (1000 * change).ToString("+0.0;-0.0;0", CultureInfo.InvariantCulture);
         string label = k == 0 ? "base" : VariantLetter.Of(k - 1);
         bool two = twoThings && k > 0 && k % 2 == 0;
@@ -64,26 +66,27 @@ internal static class SyntheticContrast
             Cells =
             [
                 two ? label + " *" : label, string.Create(CultureInfo.InvariantCulture, $"{1.2 + 0.4 * k:0.0} m/s"),
-                string.Create(CultureInfo.InvariantCulture, $"right {landing / table.DiamondAlong:0.00}"), words, millimetres,
+                string.Create(CultureInfo.InvariantCulture, $"right {landing / table.DiamondAlong:0.00}"), words,
+                millimetres,
                 "0.12 short", "9 stays up", "38.2", "1.05", "0.03 running", "82", "0.8 right", "5.12, 2.40",
             ],
             TwoThingsChanged = two,
             Bank = track,
             Cue = cue.Track(),
             CueMeets = 0.25,
-            Starts = [TablePoint.From(new Vec2(0.62, 0.45)), TablePoint.From(new Vec2(1.12, 0.62)), TablePoint.From(new Vec2(1.9, 0.5))],
+            Starts = [new TablePoint(0.62, 0.45), new TablePoint(1.12, 0.62), new TablePoint(1.9, 0.5)],
             Landing = landing,
             Difference = k == 0 ? "" : words,
         };
     }
 
-    private static double Base(TableSpec table) => s_base ??= Variant0(table);
+    private static double Base(TableSpec table) => _base ??= Variant0(table);
 
-    private static double? s_base;
+    private static double? _base;
 
     private static double Variant0(TableSpec table)
     {
-        s_base = 0;
+        _base = 0;
         return Variant(table, 0, 0, false).Landing!.Value;
     }
 }

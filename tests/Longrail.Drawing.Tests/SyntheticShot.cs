@@ -23,7 +23,8 @@ internal static class SyntheticShot
         new BallSetSpec(2 * Radius, 0.17, 0.95, new BallFriction(0.009951, 0.108, 1.088)),
         new CueSpec(0.54, 0.013, 0.0106, 0.0085, 0.73, 0.6));
 
-    internal static ShotDrawing StraightBank(TableSpec? table = null, string title = "Straight bank, firm, an eighth of right side")
+    internal static ShotDrawing StraightBank(
+        TableSpec? table = null, string title = "Straight bank, firm, an eighth of right side")
     {
         table ??= Pool;
         var cue = new HandMadeWay(new Vec2(0.62, 0.30), new Vec2(2.2, 0.62), new Vec3(0, 20, -18));
@@ -32,7 +33,8 @@ internal static class SyntheticShot
         Vec2 objectAt = contact + Vec2.FromAngle(0.35) * 2 * Radius;
         var nine = new HandMadeWay(objectAt, new Vec2(0, 0), Vec3.Zero);
         nine.Wait(0.44).Turn(new Vec2(1.5, 0.9), new Vec3(2, -3, 1)).Slide(0.35);
-        nine.Roll(nine.TimeToReachY(table.Width - Radius)).Rubber(0.012, new Vec2(1.1, -0.75), new Vec3(30, 40, 4)).Slide(0.2).Roll(3.0);
+        nine.Roll(nine.TimeToReachY(table.Width - Radius)).Rubber(
+            0.012, new Vec2(1.1, -0.75), new Vec3(30, 40, 4)).Slide(0.2).Roll(3.0);
         var still = new HandMadeWay(new Vec2(1.9, 0.5), Vec2.Zero, Vec3.Zero);
         BallTrack[] tracks = [cue.Track(), nine.Track(), still.Track()];
         double cushionTime = nine.RubberTime;
@@ -56,7 +58,8 @@ internal static class SyntheticShot
                 new KeyRow(2, 0.44, TablePoint.From(contact), new SvgPoint(0, -1), "cue meets 9",
                     "cut 3.1° left (hit 95 %), throw 0.8° right; leaves at 1.75 m/s"),
                 new KeyRow(3, cushionTime, landing, new SvgPoint(0, -1), "9 on the left cushion",
-                    "at 5.12: in 31.2°, out 36.0°, after the curve 41.1°; 1.31 to 0.98 m/s; 0.03 R running; lands right 6.21, 0.18 short of the mirror"),
+                    "at 5.12: in 31.2°, out 36.0°, after the curve 41.1°; 1.31 to 0.98 m/s; 0.03 R running; "
+                    + "lands right 6.21, 0.18 short of the mirror"),
             ],
             TableName = "pool-9ft",
         };

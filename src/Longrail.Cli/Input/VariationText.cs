@@ -35,7 +35,9 @@ public static class VariationText
         int empty = levels.FindIndex(string.IsNullOrEmpty);
         if (empty >= 0)
         {
-            problem = levels.Count == 1 ? $"{path}: no level is given; allowed: {Form}" : $"{path}: level {empty + 1} of {levels.Count} is empty";
+            problem = levels.Count == 1
+                ? $"{path}: no level is given; allowed: {Form}"
+                : $"{path}: level {empty + 1} of {levels.Count} is empty";
             return null;
         }
 

@@ -1,5 +1,6 @@
 using System.Text;
 using Longrail.Coaching.Contrasts;
+using Longrail.Scenes;
 
 namespace Longrail.Cli.Text;
 
@@ -29,8 +30,8 @@ public static class ContrastText
         Line(text, $"Held: {held}, and everything else");
         if (contrast.Base.Bank is { } bank)
         {
-            string ball = contrast.Names[bank.Ball];
-            Line(text, $"Read off: {ball}, from its first cushion on ({bank.Cushion.ToString().ToLowerInvariant()} in the base)");
+            string cushion = TableWords.Of(bank.Cushion);
+            Line(text, $"Read off: {contrast.Names[bank.Ball]}, from its first cushion on ({cushion} in the base)");
         }
 
         Line(text, "");
@@ -67,9 +68,10 @@ public static class ContrastText
             Line(text, $"{row.Label}: no ball touches a cushion, so there is no bank to read off.");
         if (contrast.Base.Bank is { Target: null })
             Line(text, "The base reaches no second cushion, so no landing can be compared.");
-        Line(text, "Change is against the base, along the cushion on which it lands; longer and shorter as players call a rebound.");
-        Line(text, "Diamonds are those of the ball's centre, counted at the nose: along from the head, across from the right.");
-        Line(text, "Out and speed are as the ball leaves the rubber; side and roll as it arrives. Angles are from the cushion's normal.");
+        Line(text, "Change is against the base, along the cushion on which it lands; longer and shorter as players say.");
+        Line(text, "Diamonds are the ball's centre's, counted at the nose: along from the head, across from the right.");
+        Line(text, "Out and speed are as the ball leaves the rubber; side and roll as it arrives.");
+        Line(text, "Angles at a cushion are from its normal: 0 is straight in.");
     }
 
     private static void Line(StringBuilder text, string line) => text.Append(line).Append('\n');

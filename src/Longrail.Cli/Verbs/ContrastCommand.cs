@@ -26,7 +26,8 @@ internal sealed class ContrastCommand : Command<ContrastSettings>
         ReadyScene? scene = SceneInput.Read(settings.File, streams, out int exitCode);
         if (scene is null)
             return exitCode;
-        ContrastAnswer answer = ContrastRunner.Run(new ContrastRequest(scene.Asked, settings.Variations, settings.Held));
+        ContrastAnswer answer = ContrastRunner.Run(
+            new ContrastRequest(scene.Asked, settings.Variations, settings.Held));
         if (answer.Contrast is not { } contrast)
         {
             SceneInput.PrintErrors(answer.Errors, null, streams.Error);
@@ -40,7 +41,8 @@ internal sealed class ContrastCommand : Command<ContrastSettings>
             return ExitCode.Failed;
         }
 
-        streams.Output.Write(settings.Json ? ContrastWriter.ToUtf8(contrast) : Encoding.UTF8.GetBytes(ContrastText.Of(contrast)));
+        streams.Output.Write(
+            settings.Json ? ContrastWriter.ToUtf8(contrast) : Encoding.UTF8.GetBytes(ContrastText.Of(contrast)));
         streams.Output.Flush();
         return ExitCode.Done;
     }

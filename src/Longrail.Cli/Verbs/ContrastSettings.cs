@@ -11,14 +11,14 @@ public sealed class ContrastSettings : SceneFileSettings
 {
     /// <summary>What is varied, as typed.</summary>
     [CommandOption("--vary <FIELD=LEVELS>")]
-    [Description("The field of the scene that changes, and its levels with commas between them. Given twice, two things change, "
-        + "and every table and picture says so")]
+    [Description("The field of the scene that changes, and its levels with commas between them. "
+        + "Given twice, two things change, and every table and picture says so")]
     public string[] Vary { get; init; } = [];
 
     /// <summary>What is held, as typed.</summary>
     [CommandOption("--hold <WHAT>")]
-    [Description("stick (default): the cue keeps its line. path: re-aimed so that the cue ball leaves along the same line, "
-        + "which takes squirt out of the comparison")]
+    [Description("stick (default): the cue keeps its line. path: re-aimed so that the cue ball leaves along "
+        + "the same line, which takes squirt out of the comparison")]
     public string Hold { get; init; } = "stick";
 
     /// <summary>The picture to draw, or null.</summary>
@@ -43,7 +43,8 @@ public sealed class ContrastSettings : SceneFileSettings
         if (Vary.Length is < 1 or > 2)
         {
             string given = Vary.Length == 0 ? "nothing is varied" : $"{Vary.Length} fields are varied";
-            return ValidationResult.Error($"--vary: {given}; allowed: once, or twice for two things at a time; {VariationText.Form}");
+            return ValidationResult.Error(
+                $"--vary: {given}; allowed: once, or twice for two things at a time; {VariationText.Form}");
         }
 
         foreach (string text in Vary)

@@ -65,7 +65,9 @@ public sealed record BankReading
     private static BankReading Of(Trace trace, TraceReadings readings, int ball, int at)
     {
         var rebound = (CushionReading)readings.Events[at]!;
-        CushionName? target = Enum.TryParse(rebound.LandingCushion, ignoreCase: true, out CushionName name) ? name : null;
+        CushionName? target = Enum.TryParse(rebound.LandingCushion, ignoreCase: true, out CushionName name)
+            ? name
+            : null;
         double? diamonds = target is null ? null : rebound.LandingDiamonds;
         TableSpec table = trace.Setup.Equipment.Table;
         double diamond = target is CushionName.Left or CushionName.Right ? table.DiamondAlong : table.DiamondAcross;

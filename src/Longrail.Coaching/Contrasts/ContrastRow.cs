@@ -41,7 +41,8 @@ public sealed record ContrastRow
 
     /// <summary>Where the cue ball comes to rest; null if it is pocketed, still moving, or if nothing was
     /// struck.</summary>
-    public Vec2? CueBallRest => Readings.Shot.StruckBall is { } cue && Trace.Balls[cue].Phase == Physics.Motion.MotionPhase.AtRest
+    public Vec2? CueBallRest =>
+        Readings.Shot.StruckBall is { } cue && Trace.Balls[cue].Phase == Physics.Motion.MotionPhase.AtRest
         ? Trace.Balls[cue].State.Position
         : null;
 

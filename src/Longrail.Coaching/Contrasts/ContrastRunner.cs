@@ -26,7 +26,8 @@ public static class ContrastRunner
     public static ContrastAnswer Run(ContrastRequest request, ShotOptions? options = null)
     {
         if (request.Variations.Count is < 1 or > 2 || request.Variations.Any(v => v.Levels.Count == 0))
-            throw new ArgumentException("A comparison varies one field or two, each over at least one level.", nameof(request));
+            throw new ArgumentException(
+                "A comparison varies one field or two, each over at least one level.", nameof(request));
         if (CheckQuestion(request) is { } wrong)
             return new ContrastAnswer(null, [wrong]);
 
@@ -67,7 +68,8 @@ public static class ContrastRunner
         Variation? aim = request.Variations.FirstOrDefault(v => v.Path.StartsWith(AimField, StringComparison.Ordinal));
         return aim is null
             ? null
-            : new SceneError(aim.Path, "holding the path undoes every change of the aim", "hold stick, or another field");
+            : new SceneError(
+                aim.Path, "holding the path undoes every change of the aim", "hold stick, or another field");
     }
 
     // The stick stays where it is for the base, also when its aim had to be found: it is not found anew for each level.
@@ -115,18 +117,27 @@ public static class ContrastRunner
     }
 
     private static List<SceneError> Named(IReadOnlyList<SceneError> errors, string path, string level) =>
-        [.. errors.Select(e => e with { Path = e.Path.Length > 0 ? e.Path : path, Problem = $"level \"{level}\": {e.Problem}" })];
+        errors.Select(e => e with
+        {
+            Path = e.Path.Length > 0 ? e.Path : path,
+            Problem = $"level \"{level}\": {e.Problem}",
+        }).ToList();
 
-    private static IEnumerable<IReadOnlyList<string>> Combinations(IReadOnlyList<Variation> variations) => variations.Count == 1
+    private static IEnumerable<IReadOnlyList<string>> Combinations(IReadOnlyList<Variation> variations) =>
+        variations.Count == 1
         ? variations[0].Levels.Select(level => (IReadOnlyList<string>)[level])
-        : from first in variations[0].Levels from second in variations[1].Levels select (IReadOnlyList<string>)[first, second];
+        : from first in variations[0].Levels
+            from second in variations[1].Levels
+            select (IReadOnlyList<string>)[first, second];
 
     private static Contrast Play(
-        ContrastRequest request, ReadyScene basis, List<(IReadOnlyList<string> Levels, ReadyScene Ready)> variants, ShotOptions? options)
+        ContrastRequest request, ReadyScene basis, List<(IReadOnlyList<string> Levels, ReadyScene Ready)> variants,
+        ShotOptions? options)
     {
         string[] baseValues = [.. request.Variations.Select(v => FieldText.Of(basis, v.Path))];
         ContrastRow first = Row(
-            ContrastRow.BaseLabel, [.. request.Variations.Select((v, k) => new VariedValue(v.Path, baseValues[k], false))],
+            ContrastRow.BaseLabel,
+            [.. request.Variations.Select((v, k) => new VariedValue(v.Path, baseValues[k], false))],
             basis, null, options);
         var rows = new List<ContrastRow> { first };
         foreach ((IReadOnlyList<string> levels, ReadyScene ready) in variants)
@@ -151,7 +162,8 @@ public static class ContrastRunner
     {
         SceneReading alone = SceneSetting.With(basis.Asked, request.Variations[variation].Path, level);
         ReadyScene? ready = alone.Scene is null ? null : SceneCompiler.Compile(alone.Scene).Ready;
-        return ready is not null && SceneWriter.ToUtf8(ready.AsUsed).AsSpan().SequenceEqual(SceneWriter.ToUtf8(basis.AsUsed));
+        return ready is not null
+            && SceneWriter.ToUtf8(ready.AsUsed).AsSpan().SequenceEqual(SceneWriter.ToUtf8(basis.AsUsed));
     }
 
     private static ContrastRow Row(

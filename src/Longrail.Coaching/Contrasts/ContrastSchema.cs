@@ -8,8 +8,8 @@ namespace Longrail.Coaching.Contrasts;
 /// <summary>The JSON Schema of comparisons.</summary>
 public static class ContrastSchema
 {
-    private static readonly string[] s_number = ["number"];
-    private static readonly string[] s_numberOrNull = ["number", "null"];
+    private static readonly string[] _number = ["number"];
+    private static readonly string[] _numberOrNull = ["number", "null"];
 
     /// <summary>The schema as text.</summary>
     public static byte[] ToUtf8() => JsonForm.ToUtf8(json =>
@@ -19,19 +19,21 @@ public static class ContrastSchema
         json.WriteString("title", $"Longrail {ContrastWriter.Format}");
         json.WriteString(
             "description",
-            "Shots in which one thing changes and the rest is held. Lengths in metres, speeds in m/s, unless a name says otherwise.");
+            "Shots in which one thing changes and the rest is held. Lengths in metres, speeds in m/s, "
+            + "unless a name says otherwise.");
         WriteObject(json, ["longrail", "title", "hold", "varied", "mark", "rows"], () =>
         {
             WriteWords(json, "longrail", "The format of this file.", ContrastWriter.Format);
             WriteText(json, "title", "The scene's title; empty if it has none.");
-            WriteWords(json, "hold", "What was held: the stick's line, or the line on which the cue ball leaves.", "stick", "path");
+            WriteWords(json, "hold", "The stick's line, or the line on which the cue ball leaves.", "stick", "path");
             Begin(json, "varied", "The fields that were varied, one or two.", () =>
             {
                 WriteList(json, () => json.WriteString("type", "string"));
                 json.WriteNumber("minItems", 1);
                 json.WriteNumber("maxItems", 2);
             });
-            WriteWords(json, "mark", "Null if one field was varied; otherwise a warning.", Contrast.TwoThingsMark, null);
+            WriteWords(
+                json, "mark", "Null if one field was varied; otherwise a warning.", Contrast.TwoThingsMark, null);
             Begin(json, "rows", "The base first, then the variants.", () => WriteList(json, () => WriteRow(json)));
         });
         json.WriteEndObject();
@@ -48,13 +50,14 @@ public static class ContrastSchema
                 json.WriteString("type", "string");
                 json.WriteEndObject();
             });
-            WriteWords(json, "mark", "A warning if two fields differ from the base; else null.", Contrast.TwoThingsMark, null);
-            Begin(json, "bank", "The banked ball's first cushion and what follows; null if no ball touches one.", () => WriteBank(json));
-            Begin(json, "change", "Landing minus the base's, along the same cushion; null if it does not land there.", () => WriteChange(json));
+            WriteWords(
+                json, "mark", "A warning if two fields differ from the base; else null.", Contrast.TwoThingsMark, null);
+            Begin(json, "bank", "The banked ball's first cushion; null if it touches none.", () => WriteBank(json));
+            Begin(json, "change", "Landing minus the base's; null if on another cushion.", () => WriteChange(json));
             Begin(json, "cueBallRest", "Where the cue ball rests, m; null if it does not.", () =>
             {
                 WriteTypes(json, ["array", "null"]);
-                WriteItems(json, () => WriteTypes(json, s_number));
+                WriteItems(json, () => WriteTypes(json, _number));
             });
             WriteWords(json, "cueBallPocket", "The pocket it fell into, or null.", [.. TableWords.Pockets, null]);
             Begin(json, "scene", "The scene of this row; played again it gives the same shot.", () => WriteScene(json));
@@ -64,28 +67,33 @@ public static class ContrastSchema
     {
         string[] numbers =
         [
-            "touchDiamonds", "angleInDegrees", "angleOutDegrees", "angleAfterCurveDegrees", "speedIn", "speedOut", "rollRatioIn", "sideIn",
-            "sideOut",
+            "touchDiamonds", "angleInDegrees", "angleOutDegrees", "angleAfterCurveDegrees", "speedIn", "speedOut",
+            "rollRatioIn", "sideIn", "sideOut",
         ];
         string[] maybe = ["throwDegrees", "landingDiamonds", "landingMetres", "longOfMirrorDiamonds"];
-        WriteObject(json, ["ball", "cushion", .. numbers, "target", .. maybe, "pocket"], orNull: true, writeFields: () =>
+        WriteObject(
+            json, ["ball", "cushion", .. numbers, "target", .. maybe, "pocket"], orNull: true, writeFields: () =>
         {
             WriteText(json, "ball", "The banked ball.");
             WriteWords(json, "cushion", "The cushion that it came off.", [.. TableWords.Cushions]);
             foreach (string name in numbers)
-                Begin(json, name, "As in an outcome's reading of a cushion.", () => WriteTypes(json, s_number));
+                Begin(json, name, "As in an outcome's reading of a cushion.", () => WriteTypes(json, _number));
             foreach (string name in maybe)
-                Begin(json, name, "Null if there is none.", () => WriteTypes(json, s_numberOrNull));
-            WriteWords(json, "target", "The cushion whose line it reached next, or null.", [.. TableWords.Cushions, null]);
-            WriteWords(json, "pocket", "The pocket that it went into in the end, or null.", [.. TableWords.Pockets, null]);
+                Begin(json, name, "Null if there is none.", () => WriteTypes(json, _numberOrNull));
+            WriteWords(
+                json, "target", "The cushion whose line it reached next, or null.", [.. TableWords.Cushions, null]);
+            WriteWords(
+                json, "pocket", "The pocket that it went into in the end, or null.", [.. TableWords.Pockets, null]);
         });
     }
 
-    private static void WriteChange(Utf8JsonWriter json) => WriteObject(json, ["diamonds", "metres", "rebound"], orNull: true, writeFields: () =>
+    private static void WriteChange(Utf8JsonWriter json) =>
+        WriteObject(json, ["diamonds", "metres", "rebound"], orNull: true, writeFields: () =>
     {
-        Begin(json, "diamonds", "Positive towards higher numbers.", () => WriteTypes(json, s_number));
-        Begin(json, "metres", "Positive towards higher numbers.", () => WriteTypes(json, s_number));
-        WriteWords(json, "rebound", "As players call it; null where neither word has a meaning.", "longer", "shorter", null);
+        Begin(json, "diamonds", "Positive towards higher numbers.", () => WriteTypes(json, _number));
+        Begin(json, "metres", "Positive towards higher numbers.", () => WriteTypes(json, _number));
+        WriteWords(
+            json, "rebound", "As players call it; null where neither word has a meaning.", "longer", "shorter", null);
     });
 
     // The scene's own schema, less its heading.

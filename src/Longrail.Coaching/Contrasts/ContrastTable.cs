@@ -21,8 +21,9 @@ public sealed record ContrastTable(IReadOnlyList<ContrastColumn> Columns, IReadO
         columns.AddRange(
         [
             new("lands on", "diamonds", false), new("change", "diamonds", false), new("change", "mm", true),
-            new("of mirror", "diamonds", false), new("goes", "", false), new("out", "deg", true), new("speed", "m/s", true),
-            new("side", "b/R", false), new("roll", "%", true), new("throw", "deg", false), new("cue ball rests", "along, across", false),
+            new("of mirror", "diamonds", false), new("goes", "", false), new("out", "deg", true),
+            new("speed", "m/s", true), new("side", "b/R", false), new("roll", "%", true), new("throw", "deg", false),
+            new("cue ball rests", "along, across", false),
         ]);
         return new ContrastTable(columns, [.. contrast.Rows.Select(row => Cells(contrast, row))]);
     }
@@ -41,7 +42,9 @@ public sealed record ContrastTable(IReadOnlyList<ContrastColumn> Columns, IReadO
             bank is null ? Nothing : Text($"{bank.Rebound.AngleOutDegrees:0.0}"),
             bank is null ? Nothing : Text($"{bank.Rebound.SpeedOut:0.00}"),
             bank is null ? Nothing : Side(bank.Rebound.SideIn),
-            bank is null ? Nothing : Text($"{100 * bank.Rebound.RollRatioIn:0}").Replace("-0", "0", StringComparison.Ordinal),
+            bank is null
+                ? Nothing
+                : Text($"{100 * bank.Rebound.RollRatioIn:0}").Replace("-0", "0", StringComparison.Ordinal),
             bank?.Hit is { } hit ? Turn(hit.ThrowDegrees) : Nothing,
             row.CueBallRest is { } rest ? Rest(contrast, rest) : CueBallGone(row),
         ]);

@@ -117,7 +117,9 @@ public static class ContrastWriter
     }
 
     private static string? CueBallPocket(ContrastRow row) =>
-        row.Readings.Shot.StruckBall is { } cue && row.Trace.Balls[cue].Pocket is { } pocket ? TableWords.Of(pocket) : null;
+        row.Readings.Shot.StruckBall is { } cue && row.Trace.Balls[cue].Pocket is { } pocket
+            ? TableWords.Of(pocket)
+            : null;
 
     private static void WriteText(Utf8JsonWriter json, string name, string? text)
     {

@@ -17,7 +17,8 @@ internal static class FieldText
     {
         using var document = JsonDocument.Parse(scene);
         JsonElement at = document.RootElement;
-        foreach (string step in path.Replace("[", ".", StringComparison.Ordinal).Replace("]", "", StringComparison.Ordinal).Split('.'))
+        string steps = path.Replace("[", ".", StringComparison.Ordinal).Replace("]", "", StringComparison.Ordinal);
+        foreach (string step in steps.Split('.'))
         {
             if (Step(at, step) is not { } next)
                 return null;

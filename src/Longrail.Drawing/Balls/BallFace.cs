@@ -8,7 +8,8 @@ internal static class BallFace
 {
     /// <summary>A ball with its stripe where its axis puts it; without an axis a plain one.</summary>
     internal static void Draw(
-        SvgWriter svg, SvgPoint centre, double radius, Vec3? stripeAxis, string colour, double outline, string? stripeColour = null)
+        SvgWriter svg, SvgPoint centre, double radius, Vec3? stripeAxis, string colour, double outline,
+        string? stripeColour = null)
     {
         svg.Circle(centre, radius, "#ffffff");
         if (stripeAxis is { } axis)

@@ -57,7 +57,8 @@ public static class StripeProjection
             .Ellipse(OnSheet(centre, radius, HalfWidth * a.Horizontal), rho * radius, rho * a.Z * radius, turn);
     }
 
-    private static SvgPoint OnSheet(SvgPoint centre, double radius, Vec2 p) => centre.Moved(radius * p.X, -radius * p.Y);
+    private static SvgPoint OnSheet(SvgPoint centre, double radius, Vec2 p) =>
+        centre.Moved(radius * p.X, -radius * p.Y);
 
     private static double TurnOnSheet(Vec2 direction) => Math.Atan2(-direction.Y, direction.X) * 180.0 / Math.PI;
 }

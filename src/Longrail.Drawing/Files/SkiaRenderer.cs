@@ -24,7 +24,8 @@ public static class SkiaRenderer
             SKRect frame = picture.CullRect;
             float scale = width / frame.Width;
             int height = (int)Math.Round(frame.Height * scale);
-            using var surface = SKSurface.Create(new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Premul));
+            using var surface = SKSurface.Create(
+                new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Premul));
             surface.Canvas.Clear(SKColors.White);
             surface.Canvas.Scale(scale);
             surface.Canvas.DrawPicture(picture);
@@ -64,7 +65,8 @@ public static class SkiaRenderer
         {
             Fonts.Require();
             using var reader = new SKSvg();
-            SKPicture picture = reader.FromSvg(svg) ?? throw new PictureException("The picture's SVG text cannot be read.");
+            SKPicture picture = reader.FromSvg(svg)
+                ?? throw new PictureException("The picture's SVG text cannot be read.");
             return use(picture);
         }
         catch (System.Xml.XmlException e)

@@ -14,8 +14,8 @@ internal sealed class BallTrack
     private readonly Func<double, Rotation> _orientationAt;
 
     internal BallTrack(
-        double radius, IReadOnlyList<TrackPiece> pieces, Func<double, BallState> stateAt, Func<double, Rotation> orientationAt,
-        BallEnd end)
+        double radius, IReadOnlyList<TrackPiece> pieces, Func<double, BallState> stateAt,
+        Func<double, Rotation> orientationAt, BallEnd end)
     {
         Radius = radius;
         Pieces = pieces;
@@ -60,8 +60,8 @@ internal sealed class BallTrack
         }
 
         return new BallTrack(
-            trace.Setup.Balls[ball].Radius, pieces, time => trace.StateAt(ball, time), time => trace.OrientationAt(ball, time),
-            trace.Balls[ball]);
+            trace.Setup.Balls[ball].Radius, pieces,
+            time => trace.StateAt(ball, time), time => trace.OrientationAt(ball, time), trace.Balls[ball]);
     }
 
     /// <summary>The same way as far as a time; ends there as it is then.</summary>
@@ -70,7 +70,8 @@ internal sealed class BallTrack
         var pieces = new List<TrackPiece>();
         foreach (TrackPiece piece in Pieces.Where(piece => piece.Start < time))
             pieces.Add(piece.End <= time ? piece : Part(piece, piece.Start, time));
-        return new BallTrack(Radius, pieces, _stateAt, _orientationAt, End with { State = _stateAt(Math.BitDecrement(time)) });
+        return new BallTrack(
+            Radius, pieces, _stateAt, _orientationAt, End with { State = _stateAt(Math.BitDecrement(time)) });
     }
 
     /// <summary>The rest of the way from a time.</summary>

@@ -52,7 +52,8 @@ internal static class TrackDrawing
             SvgPoint centre = view.ToSheet(track.PositionAt(time));
             if (!taken.TryTake(centre, 1.15 * radius))
                 continue;
-            BallFace.Draw(svg, centre, radius, track.OrientationAt(time).Apply(stripeAxis), colour, Ink.Fine, Tint.Of(colour, 0.55));
+            Vec3 turned = track.OrientationAt(time).Apply(stripeAxis);
+            BallFace.Draw(svg, centre, radius, turned, colour, Ink.Fine, Tint.Of(colour, 0.55));
         }
     }
 
@@ -100,7 +101,8 @@ internal static class TrackDrawing
             int tenths = (int)Math.Round(time / TickInterval);
             bool whole = tenths % 10 == 0;
             double half = whole ? HalfSecondTick : HalfTick;
-            ticks.Move(at.Moved(-direction.Y * half, direction.X * half)).Line(at.Moved(direction.Y * half, -direction.X * half));
+            ticks.Move(at.Moved(-direction.Y * half, direction.X * half))
+                .Line(at.Moved(direction.Y * half, -direction.X * half));
             if (whole && taken is not null)
                 seconds.Add((at, direction, tenths / 10));
         }
@@ -120,7 +122,8 @@ internal static class TrackDrawing
             if (!taken.TryTakeBlank(centre, 14))
                 continue;
             svg.Text(
-                centre.Moved(0, SecondSize * Ink.HalfCapital), string.Create(CultureInfo.InvariantCulture, $"{second} s"),
+                centre.Moved(0, SecondSize * Ink.HalfCapital),
+                string.Create(CultureInfo.InvariantCulture, $"{second} s"),
                 new TextStyle(SecondSize, colour, false, TextAnchor.Middle));
             return;
         }
@@ -176,7 +179,8 @@ internal static class TrackDrawing
             SvgPoint after = points[Math.Min(i + 1, points.Length - 1)];
             double length = before.DistanceTo(after);
             if (length > 0)
-                yield return points[i].Moved(-(after.Y - before.Y) / length * distance, (after.X - before.X) / length * distance);
+                yield return points[i].Moved(
+                    -(after.Y - before.Y) / length * distance, (after.X - before.X) / length * distance);
         }
     }
 }

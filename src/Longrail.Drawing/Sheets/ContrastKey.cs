@@ -14,11 +14,12 @@ internal static class ContrastKey
     private const double LeastRow = 27;
 
     // What the table of numbers has and the picture has no room for.
-    private static readonly string[] s_left = ["of mirror", "roll"];
+    private static readonly string[] _left = ["of mirror", "roll"];
 
     internal static void Draw(SvgWriter svg, double x, double y, double width, double height, ContrastDrawing contrast)
     {
-        int[] columns = [.. Enumerable.Range(1, contrast.Columns.Count - 1).Where(c => !s_left.Contains(contrast.Columns[c].Name))];
+        IEnumerable<int> all = Enumerable.Range(1, contrast.Columns.Count - 1);
+        int[] columns = [.. all.Where(c => !_left.Contains(contrast.Columns[c].Name))];
         int room = (int)Math.Floor((height - HeadHeight) / LeastRow);
         int shown = contrast.Variants.Count <= room ? contrast.Variants.Count : room - 1;
         double size = Fitting(contrast, columns, shown, width - Sample - 60);
@@ -27,13 +28,20 @@ internal static class ContrastKey
 
         svg.Begin("key");
         DrawHead(svg, x + Sample + 60, y, contrast.Columns, columns, widths, size);
-        svg.Line(new SvgPoint(x, y + HeadHeight - 6), new SvgPoint(x + width, y + HeadHeight - 6), new Pen(Ink.Soft, Ink.Fine));
+        double rule = y + HeadHeight - 6;
+        svg.Line(new SvgPoint(x, rule), new SvgPoint(x + width, rule), new Pen(Ink.Soft, Ink.Fine));
         for (int k = 0; k < shown; k++)
-            DrawRow(svg, x, y + HeadHeight + (k + 0.5) * row, contrast.Variants[k], contrast.Columns, columns, widths, size);
+        {
+            double middle = y + HeadHeight + (k + 0.5) * row;
+            DrawRow(svg, x, middle, contrast.Variants[k], contrast.Columns, columns, widths, size);
+        }
+
         if (shown < contrast.Variants.Count)
         {
-            string more = string.Create(CultureInfo.InvariantCulture, $"and {contrast.Variants.Count - shown} more, drawn but not listed");
-            svg.Text(new SvgPoint(x + Sample + 60, y + HeadHeight + (shown + 0.7) * row), more, new TextStyle(size, Ink.Soft));
+            string more = string.Create(
+                CultureInfo.InvariantCulture, $"and {contrast.Variants.Count - shown} more, drawn but not listed");
+            var at = new SvgPoint(x + Sample + 60, y + HeadHeight + (shown + 0.7) * row);
+            svg.Text(at, more, new TextStyle(size, Ink.Soft));
         }
 
         svg.End();
@@ -60,7 +68,8 @@ internal static class ContrastKey
     }
 
     private static void DrawHead(
-        SvgWriter svg, double x, double y, IReadOnlyList<ContrastColumn> heads, int[] columns, double[] widths, double size)
+        SvgWriter svg, double x, double y, IReadOnlyList<ContrastColumn> heads, int[] columns, double[] widths,
+        double size)
     {
         for (int k = 0; k < columns.Length; k++)
         {
@@ -68,16 +77,18 @@ internal static class ContrastKey
             TextAnchor anchor = head.IsNumber ? TextAnchor.End : TextAnchor.Start;
             double at = head.IsNumber ? x + widths[k] : x;
             svg.Text(
-                new SvgPoint(at, y + size), TextWidth.Fit(head.Name, widths[k] + 1, size), new TextStyle(size, Ink.Graphite, false, anchor));
+                new SvgPoint(at, y + size), TextWidth.Fit(head.Name, widths[k] + 1, size),
+                new TextStyle(size, Ink.Graphite, false, anchor));
             if (head.Unit.Length > 0)
-                svg.Text(new SvgPoint(at, y + 2.1 * size), head.Unit, new TextStyle(0.85 * size, Ink.Soft, false, anchor));
+                svg.Text(
+                    new SvgPoint(at, y + 2.1 * size), head.Unit, new TextStyle(0.85 * size, Ink.Soft, false, anchor));
             x += widths[k] + Gap;
         }
     }
 
     private static void DrawRow(
-        SvgWriter svg, double x, double middle, VariantDrawing variant, IReadOnlyList<ContrastColumn> heads, int[] columns,
-        double[] widths, double size)
+        SvgWriter svg, double x, double middle, VariantDrawing variant, IReadOnlyList<ContrastColumn> heads,
+        int[] columns, double[] widths, double size)
     {
         double line = middle + size * Ink.HalfCapital;
         var pen = variant.Mark is { } mark ? new Pen(mark.Colour, Ink.Medium, mark.Dash) : new Pen(Ink.Ghost, 9);
@@ -87,13 +98,14 @@ internal static class ContrastKey
             new SvgPoint(x + Sample + 12, line), isBase ? "base" : variant.Cells[0],
             new TextStyle(isBase ? 0.8 * size : size, Ink.Graphite, Bold: !isBase));
         x += Sample + 60;
+        var style = new TextStyle(size, isBase ? Ink.Soft : Ink.Graphite);
         for (int k = 0; k < columns.Length; k++)
         {
             bool number = heads[columns[k]].IsNumber;
             string text = TextWidth.Fit(SvgText.Clean(variant.Cells[columns[k]]), widths[k] + 1, size);
             svg.Text(
                 new SvgPoint(number ? x + widths[k] : x, line), text,
-                new TextStyle(size, isBase ? Ink.Soft : Ink.Graphite, false, number ? TextAnchor.End : TextAnchor.Start));
+                style with { Anchor = number ? TextAnchor.End : TextAnchor.Start });
             x += widths[k] + Gap;
         }
     }

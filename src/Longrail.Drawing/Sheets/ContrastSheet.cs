@@ -49,8 +49,10 @@ internal static class ContrastSheet
             if (variant.Cue is { } cue)
             {
                 // Before the hit as strong as the bank, after it only a hint of where the cue ball goes.
-                TrackDrawing.DrawLines(svg, view, cue.Until(variant.CueMeets), new TrackStyle(mark.Colour, mark.Dash, Ink.Thin));
-                TrackDrawing.DrawCentre(svg, view, cue.From(variant.CueMeets), new Pen(Tint.Of(mark.Colour, 0.6), 1.6, mark.Dash));
+                TrackDrawing.DrawLines(
+                    svg, view, cue.Until(variant.CueMeets), new TrackStyle(mark.Colour, mark.Dash, Ink.Thin));
+                TrackDrawing.DrawCentre(
+                    svg, view, cue.From(variant.CueMeets), new Pen(Tint.Of(mark.Colour, 0.6), 1.6, mark.Dash));
             }
 
             if (variant.Bank is { } bank)
@@ -89,11 +91,15 @@ internal static class ContrastSheet
             {
                 SvgPoint other = view.ToSheet(variant.Starts[ball]);
                 if (variant.Mark is { } mark && other.DistanceTo(start) > 0.5)
-                    BallFace.Draw(svg, other, radius, contrast.StripeAxes[ball], mark.Colour, Ink.Thin, Tint.Of(mark.Colour, 0.55));
+                {
+                    string stripe = Tint.Of(mark.Colour, 0.55);
+                    BallFace.Draw(svg, other, radius, contrast.StripeAxes[ball], mark.Colour, Ink.Thin, stripe);
+                }
             }
 
             BallFace.Draw(svg, start, radius, contrast.StripeAxes[ball], Ink.Graphite, Ink.Medium, Ink.Soft);
-            BallName.Draw(svg, start, radius, contrast.Names[ball], contrast.StripeAxes[ball] is not null, Ink.Graphite, taken);
+            BallName.Draw(
+                svg, start, radius, contrast.Names[ball], contrast.StripeAxes[ball] is not null, Ink.Graphite, taken);
         }
 
         svg.End();
@@ -113,7 +119,8 @@ internal static class ContrastSheet
             if (variant.Mark is not null)
             {
                 svg.Text(
-                    end.Moved(0, 20 * Ink.HalfCapital), variant.Label, new TextStyle(20, Ink.Graphite, false, TextAnchor.Middle));
+                    end.Moved(0, 20 * Ink.HalfCapital), variant.Label,
+                    new TextStyle(20, Ink.Graphite, false, TextAnchor.Middle));
             }
         }
 
@@ -132,7 +139,8 @@ internal static class ContrastSheet
             SvgPoint at = taken.Place(anchor, view.ToSheet(0.06) + LabelRadius, LabelRadius, Outwards(contrast, track));
             double distance = anchor.DistanceTo(at);
             svg.Line(
-                anchor, at.Moved((anchor.X - at.X) / distance * LabelRadius, (anchor.Y - at.Y) / distance * LabelRadius),
+                anchor,
+                at.Moved((anchor.X - at.X) / distance * LabelRadius, (anchor.Y - at.Y) / distance * LabelRadius),
                 new Pen(mark.Colour, Ink.Fine));
             svg.Circle(at, LabelRadius, Ink.Paper, new Pen(mark.Colour, Ink.Thin));
             svg.Text(
@@ -169,7 +177,8 @@ internal static class ContrastSheet
         {
             bottom -= 34;
             svg.Text(
-                new SvgPoint(Left, Sheet.StripBottom - 18), $"* {Contrast.TwoThingsMark}: what comes out has no single cause",
+                new SvgPoint(Left, Sheet.StripBottom - 18),
+                $"* {Contrast.TwoThingsMark}: what comes out has no single cause",
                 new TextStyle(Ink.Small, Ink.Graphite, Bold: true));
         }
 
@@ -182,8 +191,8 @@ internal static class ContrastSheet
         if (contrast.VariesTwoThings)
             rows.Insert(1, ("", Contrast.TwoThingsMark));
         TitleBlock.Draw(
-            svg, Sheet.BlockLeft, Sheet.StripTop, Sheet.Width - Sheet.Frame - Sheet.BlockLeft, Sheet.StripBottom - Sheet.StripTop,
-            Title(contrast), rows);
+            svg, Sheet.BlockLeft, Sheet.StripTop, Sheet.Width - Sheet.Frame - Sheet.BlockLeft,
+            Sheet.StripBottom - Sheet.StripTop, Title(contrast), rows);
     }
 
     private static string Title(ContrastDrawing contrast) =>
@@ -193,6 +202,7 @@ internal static class ContrastSheet
     {
         string mark = contrast.VariesTwoThings ? $" ({Contrast.TwoThingsMark})" : "";
         return $"A table in plan, the head on the left; {contrast.Varied} varied{mark}, {contrast.Held} held. "
-            + string.Join(" ", contrast.Variants.Take(12).Select(v => $"{v.Cells[0]}: {string.Join(", ", v.Cells.Skip(1))}."));
+            + string.Join(
+                " ", contrast.Variants.Take(12).Select(v => $"{v.Cells[0]}: {string.Join(", ", v.Cells.Skip(1))}."));
     }
 }

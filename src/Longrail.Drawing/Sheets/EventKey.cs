@@ -13,7 +13,8 @@ internal static class EventKey
     private const double Half = Ink.Small * Ink.HalfCapital;
 
     /// <summary>Puts a numbered circle near each place, joined to it by a thin line.</summary>
-    internal static void DrawCircles(SvgWriter svg, Viewport view, IReadOnlyList<KeyRow> rows, double ballRadius, Occupancy taken)
+    internal static void DrawCircles(
+        SvgWriter svg, Viewport view, IReadOnlyList<KeyRow> rows, double ballRadius, Occupancy taken)
     {
         svg.Begin("events");
         foreach (KeyRow row in rows)
@@ -34,12 +35,14 @@ internal static class EventKey
     }
 
     /// <summary>The table of what happened; what has no room is counted in its last line.</summary>
-    internal static void DrawTable(SvgWriter svg, double x, double y, double width, double height, IReadOnlyList<KeyRow> rows)
+    internal static void DrawTable(
+        SvgWriter svg, double x, double y, double width, double height, IReadOnlyList<KeyRow> rows)
     {
         svg.Begin("key");
         int lines = (int)Math.Floor(height / RowHeight);
         int shown = Room(height, rows.Count);
-        double what = Math.Min(shown == 0 ? 0 : rows.Take(shown).Max(row => TextWidth.Of(row.What, Ink.Small)), 0.3 * width);
+        double what = Math.Min(
+            shown == 0 ? 0 : rows.Take(shown).Max(row => TextWidth.Of(row.What, Ink.Small)), 0.3 * width);
         double time = x + 120;
         double start = time + 22 + what + 26;
         // Readings may take a second line as long as all of them still fit.
@@ -47,7 +50,8 @@ internal static class EventKey
         double top = y;
         foreach (KeyRow row in rows.Take(shown))
         {
-            IReadOnlyList<string> reading = TextWidth.Wrap(row.Reading, x + width - start, Ink.Small, spare > 0 ? 2 : 1);
+            IReadOnlyList<string> reading = TextWidth.Wrap(
+                row.Reading, x + width - start, Ink.Small, spare > 0 ? 2 : 1);
             DrawRow(svg, x, time, what, start, top, row, reading);
             spare -= Math.Max(reading.Count - 1, 0);
             top += RowHeight + Math.Max(reading.Count - 1, 0) * SecondLine;
@@ -55,7 +59,8 @@ internal static class EventKey
 
         if (shown < rows.Count)
         {
-            string more = string.Create(CultureInfo.InvariantCulture, $"and {rows.Count - shown} more, not numbered here");
+            string more = string.Create(
+                CultureInfo.InvariantCulture, $"and {rows.Count - shown} more, not numbered here");
             svg.Text(new SvgPoint(time + 22, top + RowHeight / 2 + Half), more, new TextStyle(Ink.Small, Ink.Soft));
         }
 
@@ -63,7 +68,8 @@ internal static class EventKey
     }
 
     private static void DrawRow(
-        SvgWriter svg, double x, double time, double what, double start, double top, KeyRow row, IReadOnlyList<string> reading)
+        SvgWriter svg, double x, double time, double what, double start, double top, KeyRow row,
+        IReadOnlyList<string> reading)
     {
         double middle = top + RowHeight / 2;
         double line = middle + Half;

@@ -26,7 +26,8 @@ internal static class EventWords
         TipReading tip => Tip(tip),
         MeetReading meet => Meet(meet),
         CushionReading cushion => Cushion(cushion),
-        PocketReading pocket => Text($"at {pocket.Speed:0.00} m/s, {Math.Abs(pocket.EntryAngleDegrees):0.0}° off the axis, ")
+        PocketReading pocket =>
+            Text($"at {pocket.Speed:0.00} m/s, {Math.Abs(pocket.EntryAngleDegrees):0.0}° off the axis, ")
             + (pocket.JawTouches > 0 ? "off the jaw" : Text($"{pocket.MarginMillimetres:0} mm clear of the jaw")),
         _ => "",
     };
@@ -56,17 +57,19 @@ internal static class EventWords
     private static string Tip(TipReading tip)
     {
         string squirt = Math.Abs(tip.SquirtDegrees) < 0.005 ? "no squirt" : $"squirt {Degrees(tip.SquirtDegrees, 2)}";
-        return Text($"ball {tip.BallSpeed:0.00} m/s, stick {tip.CueSpeed:0.00} m/s; {squirt}; spin {Part(tip.RollRatio)} of roll");
+        return Text($"ball {tip.BallSpeed:0.00} m/s, stick {tip.CueSpeed:0.00} m/s; {squirt}; ")
+            + $"spin {Part(tip.RollRatio)} of roll";
     }
 
     private static string Meet(MeetReading meet)
     {
         string cut = Math.Abs(meet.CutDegrees) < 0.05 ? "full" : $"cut {Degrees(meet.CutDegrees, 1)}";
+        string hand = meet.SideHandedOver > 0 ? "right" : "left";
         string side = Math.Abs(meet.SideHandedOver) < 0.0005
             ? ""
-            : Text($"; side handed over {Math.Abs(meet.SideHandedOver):0.000} R {(meet.SideHandedOver > 0 ? "right" : "left")}");
-        return Text($"{cut} (hit {100 * meet.HitFraction:0} %), throw {Degrees(meet.ThrowDegrees, 1)}; leaves at {meet.StruckSpeed:0.00} m/s")
-            + side;
+            : Text($"; side handed over {Math.Abs(meet.SideHandedOver):0.000} R {hand}");
+        return Text($"{cut} (hit {100 * meet.HitFraction:0} %), throw {Degrees(meet.ThrowDegrees, 1)}; ")
+            + Text($"leaves at {meet.StruckSpeed:0.00} m/s") + side;
     }
 
     private static string Cushion(CushionReading c)
@@ -77,7 +80,8 @@ internal static class EventWords
         string landing = c.LandingCushion is null || c.LandingDiamonds is null
             ? ""
             : Text($"; lands {c.LandingCushion} {c.LandingDiamonds:0.00}{Long(c.LongOfMirrorDiamonds)}");
-        return Text($"at {c.TouchDiamonds:0.00}: in {c.AngleInDegrees:0.0}°, out {c.AngleOutDegrees:0.0}°, after the curve ")
+        return Text(
+            $"at {c.TouchDiamonds:0.00}: in {c.AngleInDegrees:0.0}°, out {c.AngleOutDegrees:0.0}°, after the curve ")
             + Text($"{c.AngleAfterCurveDegrees:0.0}°; {c.SpeedIn:0.00} to {c.SpeedOut:0.00} m/s; {side}{landing}");
     }
 
@@ -96,7 +100,8 @@ internal static class EventWords
         return size == 0 ? $"{number}°" : $"{number}° {(degrees > 0 ? "left" : "right")}";
     }
 
-    private static string Part(double ratio) => Text($"{100 * ratio:0} %").Replace("-0 %", "0 %", StringComparison.Ordinal);
+    private static string Part(double ratio) =>
+        Text($"{100 * ratio:0} %").Replace("-0 %", "0 %", StringComparison.Ordinal);
 
     private static string Text(FormattableString text) => FormattableString.Invariant(text);
 }

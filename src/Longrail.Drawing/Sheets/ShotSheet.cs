@@ -74,7 +74,8 @@ internal static class ShotSheet
         // The line of centres, a little beyond both balls.
         double dx = struck.X - striker.X;
         double dy = struck.Y - striker.Y;
-        svg.Line(striker.Moved(-0.8 * dx, -0.8 * dy), struck.Moved(1.2 * dx, 1.2 * dy), new Pen(Ink.Soft, Ink.Fine, "18 5 4 5"));
+        var thin = new Pen(Ink.Soft, Ink.Fine, "18 5 4 5");
+        svg.Line(striker.Moved(-0.8 * dx, -0.8 * dy), struck.Moved(1.2 * dx, 1.2 * dy), thin);
         svg.End();
     }
 
@@ -139,8 +140,9 @@ internal static class ShotSheet
 
         EventKey.DrawTable(svg, Left, KeyTop, right - Left, Sheet.StripBottom - KeyTop - 10, shot.Key);
         TitleBlock.Draw(
-            svg, Sheet.BlockLeft, Sheet.StripTop, Sheet.Width - Sheet.Frame - Sheet.BlockLeft, Sheet.StripBottom - Sheet.StripTop,
-            Title(shot), EquipmentWords.Rows(shot.Equipment, shot.TableName, view.Reduction, shot.Date));
+            svg, Sheet.BlockLeft, Sheet.StripTop, Sheet.Width - Sheet.Frame - Sheet.BlockLeft,
+            Sheet.StripBottom - Sheet.StripTop, Title(shot),
+            EquipmentWords.Rows(shot.Equipment, shot.TableName, view.Reduction, shot.Date));
     }
 
     private static string Title(ShotDrawing shot) => string.IsNullOrWhiteSpace(shot.Title) ? "A shot" : shot.Title;

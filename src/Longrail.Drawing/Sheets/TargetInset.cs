@@ -64,7 +64,10 @@ internal static class TargetInset
             double at = place(k * step);
             ticks.Move(new SvgPoint(at, nose - Band)).Line(new SvgPoint(at, nose - Band - 8));
             if (at > x + 15 && at < x + width - 15)
-                svg.Text(new SvgPoint(at, nose - Band - 13), (k * step).ToString("0.##", CultureInfo.InvariantCulture), style);
+            {
+                string number = (k * step).ToString("0.##", CultureInfo.InvariantCulture);
+                svg.Text(new SvgPoint(at, nose - Band - 13), number, style);
+            }
         }
 
         svg.Path(ticks, null, new Pen(Ink.Soft, Ink.Fine));
@@ -77,7 +80,8 @@ internal static class TargetInset
     }
 
     private static void DrawMarks(
-        SvgWriter svg, double nose, double bottom, VariantDrawing[] landed, Func<VariantDrawing, double> place, double words)
+        SvgWriter svg, double nose, double bottom, VariantDrawing[] landed, Func<VariantDrawing, double> place,
+        double words)
     {
         double basis = place(landed[0]);
         bool hasBase = landed[0].Mark is null;
@@ -87,7 +91,8 @@ internal static class TargetInset
         {
             svg.Line(new SvgPoint(basis, nose), new SvgPoint(basis, nose + 16 + rows * row), new Pen(Ink.Ghost, 7));
             svg.Text(
-                new SvgPoint(basis, nose + 16 + rows * row + 20), "base", new TextStyle(Size, Ink.Soft, false, TextAnchor.Middle));
+                new SvgPoint(basis, nose + 16 + rows * row + 20), "base",
+                new TextStyle(Size, Ink.Soft, false, TextAnchor.Middle));
         }
 
         double y = nose;
@@ -99,7 +104,8 @@ internal static class TargetInset
             svg.Line(new SvgPoint(at, nose), new SvgPoint(at, y + 8), new Pen(mark.Colour, Ink.Thin, mark.Dash));
             if (hasBase)
                 Measure(svg, basis, at, y, mark.Colour);
-            svg.Text(new SvgPoint(words, y + Size * Ink.HalfCapital), Words(variant), new TextStyle(Size, Ink.Graphite));
+            svg.Text(
+                new SvgPoint(words, y + Size * Ink.HalfCapital), Words(variant), new TextStyle(Size, Ink.Graphite));
         }
     }
 
@@ -110,8 +116,9 @@ internal static class TargetInset
         if (length < 40)
             return;
         double way = Math.Sign(to - from);
-        svg.Path(
-            DimensionLine.Head(new SvgPoint(to, y), -way, 0).ContinueWith(DimensionLine.Head(new SvgPoint(from, y), way, 0)), colour);
+        SvgPath heads = DimensionLine.Head(new SvgPoint(to, y), -way, 0)
+            .ContinueWith(DimensionLine.Head(new SvgPoint(from, y), way, 0));
+        svg.Path(heads, colour);
     }
 
     private static string Words(VariantDrawing variant) => $"{variant.Label}  {variant.Difference}".TrimEnd();

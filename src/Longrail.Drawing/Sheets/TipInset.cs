@@ -22,7 +22,8 @@ internal static class TipInset
         double line = centre.Y + radius + 1.25 * Ink.Small;
         var style = new TextStyle(Ink.Small, Ink.Graphite, false, TextAnchor.Middle);
         svg.Text(new SvgPoint(centre.X, line), Words(tip.Reading.ShaftRightTips, "right", "left"), style);
-        svg.Text(new SvgPoint(centre.X, line + 1.2 * Ink.Small), Words(tip.Reading.ShaftAboveTips, "above", "below"), style);
+        svg.Text(
+            new SvgPoint(centre.X, line + 1.2 * Ink.Small), Words(tip.Reading.ShaftAboveTips, "above", "below"), style);
         svg.Text(
             new SvgPoint(centre.X, centre.Y - radius - 18), "seen along the stick", style with { Colour = Ink.Soft });
         svg.End();

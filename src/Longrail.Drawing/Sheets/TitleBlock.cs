@@ -9,7 +9,8 @@ internal static class TitleBlock
     private const double Label = 17;
 
     internal static void Draw(
-        SvgWriter svg, double x, double y, double width, double height, string title, IReadOnlyList<(string Name, string Value)> rows)
+        SvgWriter svg, double x, double y, double width, double height, string title,
+        IReadOnlyList<(string Name, string Value)> rows)
     {
         svg.Begin("title-block");
         svg.Rectangle(x, y, width, height, Ink.Paper, new Pen(Ink.Graphite, Ink.Medium));

@@ -43,10 +43,12 @@ public sealed class SvgWriter
     }
 
     /// <summary>A rectangle.</summary>
-    public void Rectangle(double x, double y, double width, double height, string? fill, Pen? pen = null, double corner = 0)
+    public void Rectangle(
+        double x, double y, double width, double height, string? fill, Pen? pen = null, double corner = 0)
     {
         string rounded = corner > 0 ? $" rx=\"{SvgNumber.Format(corner)}\"" : "";
-        Element($"<rect x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(width)}\" height=\"{N(height)}\"{rounded}{Paint(fill, pen)}/>");
+        string size = $"width=\"{N(width)}\" height=\"{N(height)}\"";
+        Element($"<rect x=\"{N(x)}\" y=\"{N(y)}\" {size}{rounded}{Paint(fill, pen)}/>");
     }
 
     /// <summary>A straight line.</summary>
@@ -81,8 +83,8 @@ public sealed class SvgWriter
         };
         string bold = style.Bold ? " font-weight=\"bold\"" : "";
         string turn = turned ? $" transform=\"rotate(-90 {N(at.X)} {N(at.Y)})\"" : "";
-        Element($"<text x=\"{N(at.X)}\" y=\"{N(at.Y)}\" font-size=\"{N(style.Size)}\" fill=\"{style.Colour}\"{bold}{anchor}{turn}>"
-            + SvgText.Escape(text) + "</text>");
+        string set = $"font-size=\"{N(style.Size)}\" fill=\"{style.Colour}\"{bold}{anchor}{turn}";
+        Element($"<text x=\"{N(at.X)}\" y=\"{N(at.Y)}\" {set}>{SvgText.Escape(text)}</text>");
     }
 
     /// <summary>The finished picture.</summary>

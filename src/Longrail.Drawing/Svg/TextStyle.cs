@@ -5,4 +5,5 @@ namespace Longrail.Drawing.Svg;
 /// <param name="Colour">Colour, "#rrggbb".</param>
 /// <param name="Bold">Whether it is bold.</param>
 /// <param name="Anchor">Which part of it stands at its point.</param>
-public readonly record struct TextStyle(double Size, string Colour, bool Bold = false, TextAnchor Anchor = TextAnchor.Start);
+public readonly record struct TextStyle(
+    double Size, string Colour, bool Bold = false, TextAnchor Anchor = TextAnchor.Start);

@@ -9,7 +9,8 @@ internal static class DimensionLine
     private const double HalfArrow = 3.2;
 
     /// <summary>A measure from left to right.</summary>
-    internal static void Horizontal(SvgWriter svg, double x0, double x1, double y, string text, string colour = Ink.Soft)
+    internal static void Horizontal(
+        SvgWriter svg, double x0, double x1, double y, string text, string colour = Ink.Soft)
     {
         double gap = TextWidth.Of(text, Ink.Small) / 2 + 10;
         double middle = (x0 + x1) / 2;
@@ -21,7 +22,8 @@ internal static class DimensionLine
         svg.Path(line, null, new Pen(colour, Ink.Fine));
         svg.Path(Head(new SvgPoint(x0, y), 1, 0).ContinueWith(Head(new SvgPoint(x1, y), -1, 0)), colour);
         svg.Text(
-            new SvgPoint(middle, y + Ink.Small * Ink.HalfCapital), text, new TextStyle(Ink.Small, colour, false, TextAnchor.Middle));
+            new SvgPoint(middle, y + Ink.Small * Ink.HalfCapital), text,
+            new TextStyle(Ink.Small, colour, false, TextAnchor.Middle));
     }
 
     /// <summary>A measure from below to above.</summary>

@@ -20,7 +20,10 @@ internal static class Hatching
         {
             double[] crossings = Crossings(outline, c);
             for (int k = 0; k + 1 < crossings.Length; k += 2)
-                path.Move(new SvgPoint(crossings[k], c - crossings[k])).Line(new SvgPoint(crossings[k + 1], c - crossings[k + 1]));
+            {
+                path.Move(new SvgPoint(crossings[k], c - crossings[k]))
+                    .Line(new SvgPoint(crossings[k + 1], c - crossings[k + 1]));
+            }
         }
 
         return path;

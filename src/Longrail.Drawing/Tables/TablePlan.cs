@@ -131,7 +131,8 @@ internal static class TablePlan
     {
         SvgPoint at = view.ToSheet(new TablePoint(-beyond, table.Width + beyond));
         svg.Rectangle(
-            at.X, at.Y, view.ToSheet(table.Length + 2 * beyond), view.ToSheet(table.Width + 2 * beyond), fill, pen, corner);
+            at.X, at.Y, view.ToSheet(table.Length + 2 * beyond), view.ToSheet(table.Width + 2 * beyond), fill,
+            pen, corner);
     }
 
     private static string Number(int k) => k.ToString(CultureInfo.InvariantCulture);

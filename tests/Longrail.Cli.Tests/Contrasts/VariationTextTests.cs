@@ -11,7 +11,7 @@ public class VariationTextTests
     [InlineData("ballSet.state = polished", "ballSet.state", new[] { "polished" })]
     [InlineData("title=\"one, two\",'three, \"four\"'", "title", new[] { "one, two", "three, \"four\"" })]
     [InlineData("balls.9.stripe.axis=[0,1,0],[1,0,0]", "balls.9.stripe.axis", new[] { "[0,1,0]", "[1,0,0]" })]
-    [InlineData("stroke.aim={\"at\":\"9\",\"cut\":0},45 deg", "stroke.aim", new[] { "{\"at\":\"9\",\"cut\":0}", "45 deg" })]
+    [InlineData("aim={\"at\":\"9\",\"cut\":0},45 deg", "aim", new[] { "{\"at\":\"9\",\"cut\":0}", "45 deg" })]
     [InlineData("notes=a=b", "notes", new[] { "a=b" })]
     public void Levels_stand_between_commas_that_no_quote_or_bracket_holds(string text, string path, string[] levels)
     {

@@ -51,7 +51,8 @@ public class BankReadingTests
     [InlineData(-12, -18, -6)]
     [InlineData(168, 162, 174)]
     [InlineData(-168, -162, -174)]
-    public void A_flatter_rebound_is_longer_and_a_steeper_one_shorter_on_every_cushion(double aim, double flatter, double steeper)
+    public void A_flatter_rebound_is_longer_and_a_steeper_one_shorter_on_every_cushion(
+        double aim, double flatter, double steeper)
     {
         string scene = Alone.Replace("60 deg", Degrees(aim), StringComparison.Ordinal)
             .Replace("\"x\": 0.8, \"y\": 0.4", "\"x\": 1.27, \"y\": 0.635", StringComparison.Ordinal);

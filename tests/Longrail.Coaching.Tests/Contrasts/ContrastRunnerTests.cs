@@ -28,7 +28,8 @@ public class ContrastRunnerTests
         {
             Assert.Equal(["ballSet.state"], Differences(contrast.Base.Scene, row.Scene));
             Assert.All(
-                Differences(contrast.Base.AsUsed, row.AsUsed), path => Assert.StartsWith("ballSet.", path, StringComparison.Ordinal));
+                Differences(contrast.Base.AsUsed, row.AsUsed),
+                path => Assert.StartsWith("ballSet.", path, StringComparison.Ordinal));
         }
     }
 
@@ -61,7 +62,8 @@ public class ContrastRunnerTests
     {
         Contrast contrast = Run(Alone, Hold.Stick, Vary("stroke.tip.right", "-1/4 tip", "1/4 tip"));
 
-        Assert.All(contrast.Rows, row => Assert.Equal(contrast.Base.Trace.Setup.Stroke!.Stroke.Aim, row.Trace.Setup.Stroke!.Stroke.Aim));
+        double aim = contrast.Base.Trace.Setup.Stroke!.Stroke.Aim;
+        Assert.All(contrast.Rows, row => Assert.Equal(aim, row.Trace.Setup.Stroke!.Stroke.Aim));
         // Right side squirts the ball to the left of the stick, left side to the right (common practice, no source).
         Assert.True(Launch(contrast.Rows[2]) > Launch(contrast.Base) + 1e-4);
         Assert.True(Launch(contrast.Rows[1]) < Launch(contrast.Base) - 1e-4);
@@ -116,7 +118,8 @@ public class ContrastRunnerTests
     [Fact]
     public void An_unknown_field_is_refused_with_the_nearest_name()
     {
-        SceneError error = Assert.Single(Errors(Alone, Hold.Stick, Vary("stroke.sped", "1", "2", "3")).DistinctBy(e => e.Suggestion));
+        SceneError error = Assert.Single(
+            Errors(Alone, Hold.Stick, Vary("stroke.sped", "1", "2", "3")).DistinctBy(e => e.Suggestion));
 
         Assert.Contains("unknown field", error.Problem, StringComparison.Ordinal);
         Assert.Equal("\"speed\"", error.Suggestion);
@@ -125,7 +128,8 @@ public class ContrastRunnerTests
     [Fact]
     public void Each_wrong_level_is_named_and_nothing_is_played()
     {
-        IReadOnlyList<SceneError> errors = Errors(Alone, Hold.Stick, Vary("stroke.speed", "1.2 m/s", "7 mm", "3 m/s", "-1"));
+        IReadOnlyList<SceneError> errors = Errors(
+            Alone, Hold.Stick, Vary("stroke.speed", "1.2 m/s", "7 mm", "3 m/s", "-1"));
 
         Assert.Equal(2, errors.Count);
         Assert.StartsWith("level \"7 mm\"", errors[0].Problem, StringComparison.Ordinal);
@@ -145,7 +149,8 @@ public class ContrastRunnerTests
     public void A_wrong_level_of_one_of_two_fields_is_reported_once()
     {
         IReadOnlyList<SceneError> errors = Errors(
-            Alone, Hold.Stick, Vary("stroke.speed", "nonsense", "2"), Vary("stroke.tip.right", "0", "1/8 tip", "1/4 tip"));
+            Alone, Hold.Stick, Vary("stroke.speed", "nonsense", "2"),
+            Vary("stroke.tip.right", "0", "1/8 tip", "1/4 tip"));
 
         Assert.Single(errors);
     }
@@ -153,14 +158,18 @@ public class ContrastRunnerTests
     [Fact]
     public void Varying_one_field_twice_or_the_aim_while_the_path_is_held_is_refused()
     {
-        Assert.Equal("stroke.speed", Errors(Alone, Hold.Stick, Vary("stroke.speed", "1"), Vary("stroke.speed", "2"))[0].Path);
-        Assert.Contains("path", Errors(Alone, Hold.Path, Vary("stroke.aim", "50 deg"))[0].Problem, StringComparison.Ordinal);
+        Assert.Equal(
+            "stroke.speed", Errors(Alone, Hold.Stick, Vary("stroke.speed", "1"), Vary("stroke.speed", "2"))[0].Path);
+        Assert.Contains(
+            "path", Errors(Alone, Hold.Path, Vary("stroke.aim", "50 deg"))[0].Problem, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Holding_the_path_without_a_stroke_is_refused()
     {
-        const string Launched = """{ "balls": [ { "id": "cue", "x": 1, "y": 0.6 } ], "launch": [ { "ball": "cue", "velocity": [1, 1] } ] }""";
+        const string Launched = """
+            { "balls": [ { "id": "cue", "x": 1, "y": 0.6 } ], "launch": [ { "ball": "cue", "velocity": [1, 1] } ] }
+            """;
 
         Assert.Equal("stroke", Errors(Launched, Hold.Path, Vary("cloth.slidingFriction", "0.1"))[0].Path);
         Assert.Equal(2, Run(Launched, Hold.Stick, Vary("cloth.slidingFriction", "0.1")).Rows.Count);
@@ -172,7 +181,9 @@ public class ContrastRunnerTests
         string[] levels = [.. Enumerable.Range(1, 15).Select(k => $"{k} m/s")];
         string[] tips = [.. Enumerable.Range(0, 15).Select(k => $"{k} mm")];
 
-        Assert.Contains("225", Errors(Alone, Hold.Stick, Vary("stroke.speed", levels), Vary("stroke.tip.right", tips))[0].Problem, StringComparison.Ordinal);
+        IReadOnlyList<SceneError> errors = Errors(
+            Alone, Hold.Stick, Vary("stroke.speed", levels), Vary("stroke.tip.right", tips));
+        Assert.Contains("225", errors[0].Problem, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -58,7 +58,9 @@ internal static class ContrastScenes
     {
         SortedDictionary<string, string> left = Flat(a);
         SortedDictionary<string, string> right = Flat(b);
-        return [.. left.Keys.Union(right.Keys).Where(k => left.GetValueOrDefault(k) != right.GetValueOrDefault(k)).Order(StringComparer.Ordinal)];
+        IEnumerable<string> differing = left.Keys.Union(right.Keys)
+            .Where(key => left.GetValueOrDefault(key) != right.GetValueOrDefault(key));
+        return [.. differing.Order(StringComparer.Ordinal)];
     }
 
     private static SortedDictionary<string, string> Flat(Scene scene)

@@ -48,23 +48,27 @@ public class ContrastTableTests
         Assert.Equal("path", root.GetProperty("hold").GetString());
         Assert.Equal(JsonValueKind.Null, root.GetProperty("mark").ValueKind);
         Assert.Equal(3, root.GetProperty("rows").GetArrayLength());
-        foreach ((JsonElement row, ContrastRow expected) in root.GetProperty("rows").EnumerateArray().Zip(contrast.Rows))
+        foreach (
+            (JsonElement row, ContrastRow expected) in root.GetProperty("rows").EnumerateArray().Zip(contrast.Rows))
         {
             SceneReading scene = SceneReader.Read(Encoding.UTF8.GetBytes(row.GetProperty("scene").GetRawText()));
             Assert.Empty(Differences(expected.Scene, scene.Scene!));
-            Assert.Equal(expected.Bank!.LandingDiamonds!.Value, row.GetProperty("bank").GetProperty("landingDiamonds").GetDouble());
+            double landing = row.GetProperty("bank").GetProperty("landingDiamonds").GetDouble();
+            Assert.Equal(expected.Bank!.LandingDiamonds!.Value, landing);
         }
     }
 
     [Fact]
     public void The_json_marks_two_things_changed_as_a_whole_and_row_by_row()
     {
-        Contrast contrast = Run(Alone, Hold.Stick, Vary("stroke.speed", "2.2", "4.4"), Vary("stroke.tip.right", "0", "1/8 tip"));
+        Contrast contrast = Run(
+            Alone, Hold.Stick, Vary("stroke.speed", "2.2", "4.4"), Vary("stroke.tip.right", "0", "1/8 tip"));
         using var document = JsonDocument.Parse(ContrastWriter.ToUtf8(contrast));
 
         Assert.Equal("two things changed", document.RootElement.GetProperty("mark").GetString());
+        JsonElement rows = document.RootElement.GetProperty("rows");
         Assert.Equal(
             [null, null, null, "two things changed"],
-            document.RootElement.GetProperty("rows").EnumerateArray().Select(row => row.GetProperty("mark").GetString()));
+            rows.EnumerateArray().Select(row => row.GetProperty("mark").GetString()));
     }
 }
