@@ -1,14 +1,42 @@
+using Longrail.Drawing;
 using Longrail.Scenes.Outcomes;
 
 namespace Longrail.Cli;
 
-/// <summary>Where outcomes meet the drawing board.</summary>
+/// <summary>Where results meet the drawing board.</summary>
 internal static class PictureOutput
 {
     /// <summary>Whether a picture of that name could be drawn; if not, why. Asked before any work is done.</summary>
-    public static string? Refusal(string path) => $"{path}: pictures are not available yet";
+    public static string? Refusal(string path) => Try(() => PictureFile.RequireEnding(path));
 
     /// <summary>Draws an outcome and writes the picture, whole or not at all.</summary>
     /// <returns>Null, or why it could not be written.</returns>
-    public static string? Write(Outcome outcome, string path) => Refusal(path);
+    public static string? Write(Outcome outcome, string path) => Write(
+        ShotPicture.Draw(new ShotPictureInput
+        {
+            Trace = outcome.Trace,
+            Readings = outcome.Readings,
+            Names = outcome.Scene.BallIds,
+            StripeAxes = outcome.Scene.StripeAxes,
+            Title = outcome.Scene.AsUsed.Title ?? "",
+            TableName = outcome.Scene.AsUsed.Table?.Preset,
+        }),
+        path);
+
+    /// <summary>Writes a picture, whole or not at all.</summary>
+    /// <returns>Null, or why it could not be written.</returns>
+    public static string? Write(string svg, string path) => Try(() => PictureFile.Save(svg, path));
+
+    private static string? Try(Action action)
+    {
+        try
+        {
+            action();
+            return null;
+        }
+        catch (PictureException e)
+        {
+            return e.Message;
+        }
+    }
 }

@@ -1,0 +1,85 @@
+using System.Text;
+using Longrail.Coaching.Contrasts;
+using Longrail.Scenes;
+
+namespace Longrail.Cli.Text;
+
+/// <summary>A comparison as text for people: a table with the base first.</summary>
+public static class ContrastText
+{
+    private const string Gap = "  ";
+
+    /// <summary>The text, ending with a line break.</summary>
+    public static string Of(Contrast contrast)
+    {
+        var text = new StringBuilder();
+        AppendHead(text, contrast);
+        AppendTable(text, ContrastTable.Of(contrast));
+        AppendFoot(text, contrast);
+        return text.ToString();
+    }
+
+    private static void AppendHead(StringBuilder text, Contrast contrast)
+    {
+        if (contrast.Title.Length > 0)
+            Line(text, Plain(contrast.Title));
+        string varied = string.Join(" and ", contrast.Request.Variations.Select(v => v.Path));
+        string mark = contrast.VariesTwoThings ? $" ({Contrast.TwoThingsMark})" : "";
+        string held = contrast.Request.Hold == Hold.Path ? "the line on which the cue ball leaves" : "the stick's line";
+        Line(text, $"Varied: {varied}{mark}");
+        Line(text, $"Held: {held}, and everything else");
+        if (contrast.Base.Bank is { } bank)
+        {
+            string cushion = TableWords.Of(bank.Cushion);
+            Line(text, $"Read off: {contrast.Names[bank.Ball]}, from its first cushion on ({cushion} in the base)");
+        }
+
+        Line(text, "");
+    }
+
+    private static void AppendTable(StringBuilder text, ContrastTable table)
+    {
+        int[] widths = new int[table.Columns.Count];
+        for (int c = 0; c < widths.Length; c++)
+        {
+            int cells = table.Rows.Max(row => Plain(row[c]).Length);
+            widths[c] = Math.Max(cells, Math.Max(table.Columns[c].Name.Length, table.Columns[c].Unit.Length));
+        }
+
+        AppendRow(text, table, widths, [.. table.Columns.Select(c => c.Name)]);
+        AppendRow(text, table, widths, [.. table.Columns.Select(c => c.Unit)]);
+        foreach (IReadOnlyList<string> row in table.Rows)
+            AppendRow(text, table, widths, row);
+        Line(text, "");
+    }
+
+    private static void AppendRow(StringBuilder text, ContrastTable table, int[] widths, IReadOnlyList<string> cells)
+    {
+        IEnumerable<string> padded = cells.Select((cell, c) =>
+            table.Columns[c].IsNumber ? Plain(cell).PadLeft(widths[c]) : Plain(cell).PadRight(widths[c]));
+        Line(text, string.Join(Gap, padded).TrimEnd());
+    }
+
+    private static void AppendFoot(StringBuilder text, Contrast contrast)
+    {
+        if (contrast.Rows.Any(row => row.TwoThingsChanged))
+            Line(text, $"* {Contrast.TwoThingsMark}: what comes out there has no single cause.");
+        foreach (ContrastRow row in contrast.Rows.Where(row => row.Bank is null))
+            Line(text, $"{row.Label}: no ball touches a cushion, so there is no bank to read off.");
+        if (contrast.Base.Bank is { Target: null })
+            Line(text, "The base reaches no second cushion, so no landing can be compared.");
+        Line(text, "Change is against the base, along the cushion on which it lands; longer and shorter as players say.");
+        Line(text, "Diamonds are the ball's centre's, counted at the nose: along from the head, across from the right.");
+        Line(text, "Out and speed are as the ball leaves the rubber; side and roll as it arrives.");
+        Line(text, "Angles at a cushion are from its normal: 0 is straight in.");
+    }
+
+    private static void Line(StringBuilder text, string line) => text.Append(line).Append('\n');
+
+    // Titles, names and levels come from a user; they must not steer the terminal.
+    private static string Plain(string text) => string.Create(text.Length, text, (span, from) =>
+    {
+        for (int i = 0; i < span.Length; i++)
+            span[i] = char.IsControl(from[i]) ? ' ' : from[i];
+    });
+}

@@ -1,0 +1,50 @@
+using System.Text.Json;
+using Longrail.Scenes.Compiling;
+using Longrail.Scenes.Writing;
+
+namespace Longrail.Coaching.Contrasts;
+
+/// <summary>The value of a field as a scene writes it.</summary>
+internal static class FieldText
+{
+    /// <summary>The value in the scene as it was asked for, else in the scene as it is used, else "default".</summary>
+    /// <param name="ready">The scene.</param>
+    /// <param name="path">The field's path.</param>
+    internal static string Of(ReadyScene ready, string path) =>
+        Find(SceneWriter.ToUtf8(ready.Asked), path) ?? Find(SceneWriter.ToUtf8(ready.AsUsed), path) ?? "default";
+
+    private static string? Find(byte[] scene, string path)
+    {
+        using var document = JsonDocument.Parse(scene);
+        JsonElement at = document.RootElement;
+        string steps = path.Replace("[", ".", StringComparison.Ordinal).Replace("]", "", StringComparison.Ordinal);
+        foreach (string step in steps.Split('.'))
+        {
+            if (Step(at, step) is not { } next)
+                return null;
+            at = next;
+        }
+
+        return at.ValueKind == JsonValueKind.String ? at.GetString() : at.GetRawText();
+    }
+
+    // A step names a member, a ball by its id, or a place in a list.
+    private static JsonElement? Step(JsonElement at, string step)
+    {
+        if (at.ValueKind == JsonValueKind.Object)
+            return at.TryGetProperty(step, out JsonElement member) ? member : null;
+        if (at.ValueKind != JsonValueKind.Array)
+            return null;
+        foreach (JsonElement item in at.EnumerateArray())
+        {
+            if (item.ValueKind == JsonValueKind.Object
+                && (item.TryGetProperty("id", out JsonElement id) || item.TryGetProperty("ball", out id))
+                && id.ValueEquals(step))
+            {
+                return item;
+            }
+        }
+
+        return int.TryParse(step, out int index) && index >= 0 && index < at.GetArrayLength() ? at[index] : null;
+    }
+}

@@ -1,0 +1,153 @@
+using Longrail.Drawing.Balls;
+using Longrail.Drawing.Paths;
+using Longrail.Drawing.Svg;
+using Longrail.Drawing.Tables;
+using Longrail.Physics.Geometry;
+using Longrail.Physics.Motion;
+
+namespace Longrail.Drawing.Sheets;
+
+/// <summary>Lays out and draws the sheet of one shot.</summary>
+internal static class ShotSheet
+{
+    private const double KeyTop = Sheet.StripTop + 58;
+
+    internal static string Draw(ShotDrawing shot)
+    {
+        Viewport view = Sheet.Place(shot.Equipment.Table);
+        IReadOnlyList<string> colours = BallInk.Assign(shot.Tracks.Count, shot.Struck);
+        int numbered = EventKey.Room(Sheet.StripBottom - KeyTop - 10, shot.Key.Count);
+        var taken = new Occupancy();
+
+        SvgWriter svg = Sheet.Begin(Title(shot), Description(shot));
+        TablePlan.Draw(svg, view, shot.Equipment.Table);
+        TakePlaces(view, shot, taken);
+        DrawTracks(svg, view, shot, colours, taken);
+        DrawGhost(svg, view, shot, colours);
+        DrawBalls(svg, view, shot, colours, taken);
+        DrawFaces(svg, view, shot, colours, taken);
+        double ball = shot.Tracks.Count == 0 ? 0 : view.ToSheet(shot.Tracks[0].Radius);
+        EventKey.DrawCircles(svg, view, [.. shot.Key.Take(numbered)], ball, taken);
+        DrawStrip(svg, view, shot);
+        return svg.Finish();
+    }
+
+    private static void TakePlaces(Viewport view, ShotDrawing shot, Occupancy taken)
+    {
+        foreach (BallTrack track in shot.Tracks)
+        {
+            taken.TakeLine(TrackDrawing.Points(view, track));
+            double radius = view.ToSheet(track.Radius);
+            taken.Take(view.ToSheet(track.StartPoint), radius);
+            if (track.Moves)
+                taken.Take(view.ToSheet(track.EndPoint), track.End.Phase == MotionPhase.Pocketed ? 10 : radius);
+        }
+
+        if (shot.Ghost is { } ghost)
+            taken.Take(view.ToSheet(ghost.StrikerAt), view.ToSheet(shot.Tracks[ghost.Striker].Radius));
+    }
+
+    private static void DrawTracks(
+        SvgWriter svg, Viewport view, ShotDrawing shot, IReadOnlyList<string> colours, Occupancy taken)
+    {
+        for (int ball = 0; ball < shot.Tracks.Count; ball++)
+        {
+            BallTrack track = shot.Tracks[ball];
+            if (!track.Moves)
+                continue;
+            svg.Begin("path");
+            TrackDrawing.DrawLines(svg, view, track, new TrackStyle(colours[ball], null, Ink.Medium));
+            TrackDrawing.DrawTicks(svg, view, track, colours[ball], taken);
+            svg.End();
+        }
+    }
+
+    private static void DrawGhost(SvgWriter svg, Viewport view, ShotDrawing shot, IReadOnlyList<string> colours)
+    {
+        if (shot.Ghost is not { } ghost)
+            return;
+        SvgPoint striker = view.ToSheet(ghost.StrikerAt);
+        SvgPoint struck = view.ToSheet(ghost.StruckAt);
+        svg.Begin("contact");
+        BallFace.Ghost(svg, striker, view.ToSheet(shot.Tracks[ghost.Striker].Radius), colours[ghost.Striker]);
+        BallFace.Ghost(svg, struck, view.ToSheet(shot.Tracks[ghost.Struck].Radius), colours[ghost.Struck]);
+        // The line of centres, a little beyond both balls.
+        double dx = struck.X - striker.X;
+        double dy = struck.Y - striker.Y;
+        var thin = new Pen(Ink.Soft, Ink.Fine, "18 5 4 5");
+        svg.Line(striker.Moved(-0.8 * dx, -0.8 * dy), struck.Moved(1.2 * dx, 1.2 * dy), thin);
+        svg.End();
+    }
+
+    private static void DrawBalls(
+        SvgWriter svg, Viewport view, ShotDrawing shot, IReadOnlyList<string> colours, Occupancy taken)
+    {
+        svg.Begin("balls");
+        for (int ball = 0; ball < shot.Tracks.Count; ball++)
+        {
+            BallTrack track = shot.Tracks[ball];
+            double radius = view.ToSheet(track.Radius);
+            Vec3? axis = shot.StripeAxes[ball];
+            if (track.Moves)
+                DrawEnd(svg, view, track, axis, colours[ball]);
+            SvgPoint start = view.ToSheet(track.StartPoint);
+            BallFace.Draw(svg, start, radius, axis, colours[ball], Ink.Medium);
+            BallName.Draw(svg, start, radius, shot.Names[ball], axis is not null, colours[ball], taken);
+        }
+
+        svg.End();
+    }
+
+    private static void DrawEnd(SvgWriter svg, Viewport view, BallTrack track, Vec3? axis, string colour)
+    {
+        SvgPoint end = view.ToSheet(track.EndPoint);
+        double radius = view.ToSheet(track.Radius);
+        if (track.End.Phase == MotionPhase.Pocketed)
+        {
+            svg.Circle(end, 8, colour, new Pen(Ink.Paper, Ink.Thin));
+            return;
+        }
+
+        Vec3? turned = axis is { } a ? track.OrientationAt(double.MaxValue).Apply(a) : null;
+        BallFace.Draw(svg, end, radius, turned, colour, Ink.Thin, Tint.Of(colour, 0.55));
+    }
+
+    private static void DrawFaces(
+        SvgWriter svg, Viewport view, ShotDrawing shot, IReadOnlyList<string> colours, Occupancy taken)
+    {
+        svg.Begin("faces");
+        for (int ball = 0; ball < shot.Tracks.Count; ball++)
+        {
+            if (shot.Tracks[ball].Moves && shot.StripeAxes[ball] is { } axis)
+                TrackDrawing.DrawFaces(svg, view, shot.Tracks[ball], axis, colours[ball], taken);
+        }
+
+        svg.End();
+    }
+
+    private static void DrawStrip(SvgWriter svg, Viewport view, ShotDrawing shot)
+    {
+        const double Left = Sheet.Frame + 30;
+        const double InsetRadius = 140;
+        double right = Sheet.BlockLeft - 30;
+        PathLegend.Draw(svg, Left, Sheet.StripTop + 22);
+        if (shot.Tip is { } tip)
+        {
+            var centre = new SvgPoint(right - InsetRadius - 20, Sheet.StripTop + InsetRadius + 60);
+            TipInset.Draw(svg, centre, InsetRadius, tip, Ink.Colours[1]);
+            right -= 2 * InsetRadius + 60;
+        }
+
+        EventKey.DrawTable(svg, Left, KeyTop, right - Left, Sheet.StripBottom - KeyTop - 10, shot.Key);
+        TitleBlock.Draw(
+            svg, Sheet.BlockLeft, Sheet.StripTop, Sheet.Width - Sheet.Frame - Sheet.BlockLeft,
+            Sheet.StripBottom - Sheet.StripTop, Title(shot),
+            EquipmentWords.Rows(shot.Equipment, shot.TableName, view.Reduction, shot.Date));
+    }
+
+    private static string Title(ShotDrawing shot) => string.IsNullOrWhiteSpace(shot.Title) ? "A shot" : shot.Title;
+
+    private static string Description(ShotDrawing shot) =>
+        "A table in plan, the head on the left. " + string.Join(" ", shot.Key.Take(20).Select(row =>
+            FormattableString.Invariant($"{row.Number}: {row.Time:0.00} s, {row.What}. {row.Reading}.")));
+}

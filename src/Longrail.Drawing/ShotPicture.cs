@@ -1,0 +1,91 @@
+using Longrail.Drawing.Paths;
+using Longrail.Drawing.Sheets;
+using Longrail.Physics.Equipment;
+using Longrail.Physics.Geometry;
+using Longrail.Physics.Shots;
+using Longrail.Physics.Shots.Readings;
+
+namespace Longrail.Drawing;
+
+/// <summary>Draws one shot as a draughtsman's sheet.</summary>
+public static class ShotPicture
+{
+    /// <summary>The picture as SVG text, A4 across. A pure function: the same input gives the same text.</summary>
+    /// <remarks>The head is on the left. A double line is a skid, a single one a roll; a tick crosses the path every
+    /// 0.1 s. Not a film: for the balls between the ticks ask the trace.</remarks>
+    /// <exception cref="ArgumentException">Names or stripe axes are not one per ball.</exception>
+    public static string Draw(ShotPictureInput input)
+    {
+        int count = input.Trace.Setup.Balls.Count;
+        if (input.Names.Count != count || (input.StripeAxes is { } axes && axes.Count != count))
+            throw new ArgumentException(
+                $"The shot has {count} balls: give one name and one stripe axis (or null) for each.", nameof(input));
+        return ShotSheet.Draw(Reduce(input));
+    }
+
+    private static ShotDrawing Reduce(ShotPictureInput input)
+    {
+        Trace trace = input.Trace;
+        StrokeRecord? stroke = trace.Setup.Stroke;
+        TipReading? tip = input.Readings.Events.OfType<TipReading>().FirstOrDefault();
+        return new ShotDrawing
+        {
+            Title = input.Title,
+            Equipment = trace.Setup.Equipment,
+            Tracks = BallTrack.AllOf(trace),
+            Names = input.Names,
+            StripeAxes = input.StripeAxes ?? new Vec3?[input.Names.Count],
+            Key = KeyRows(input),
+            Struck = input.Readings.Shot.StruckBall,
+            Ghost = Ghost(trace, input.Readings.Shot),
+            Tip = tip is null || stroke is null
+                ? null
+                : new TipView(tip, trace.Setup.Equipment.Cue, trace.Setup.Balls[stroke.Ball].Radius),
+            Cautions = input.Readings.Shot.Cautions,
+            TableName = input.TableName,
+            Date = input.Date,
+        };
+    }
+
+    private static GhostBall? Ghost(Trace trace, ShotReading shot)
+    {
+        ShotEvent? first = trace.Events.FirstOrDefault(
+            e => e.Kind == ShotEventKind.BallsMeet && e.BallA == shot.StruckBall);
+        return first is null
+            ? null
+            : new GhostBall(
+                first.BallA, TablePoint.From(first.BeforeA.Position),
+                first.BallB!.Value, TablePoint.From(first.BeforeB!.Value.Position));
+    }
+
+    private static List<KeyRow> KeyRows(ShotPictureInput input)
+    {
+        var rows = new List<KeyRow>();
+        for (int k = 0; k < input.Trace.Events.Count; k++)
+        {
+            ShotEvent e = input.Trace.Events[k];
+            // Where a skid ends and where a ball stops is seen on the path itself.
+            if (e.Kind is ShotEventKind.SlideEnds or ShotEventKind.Stops)
+                continue;
+            rows.Add(new KeyRow(
+                rows.Count + 1, e.Time, TablePoint.From(e.BeforeA.Position), Beside(e),
+                EventWords.What(e, input.Names), EventWords.Reading(input.Readings.Events[k])));
+        }
+
+        return rows;
+    }
+
+    // A label stands outside the bed at a cushion, behind the ball at a stroke, above it elsewhere.
+    private static SvgPoint Beside(ShotEvent e) => e.Kind switch
+    {
+        ShotEventKind.Tip => Viewport.Direction(-e.AfterA.Velocity.Normalized()),
+        ShotEventKind.Cushion or ShotEventKind.Jaw => e.Cushion switch
+        {
+            CushionName.Head => new SvgPoint(-1, 0),
+            CushionName.Foot => new SvgPoint(1, 0),
+            CushionName.Right => new SvgPoint(0, 1),
+            _ => new SvgPoint(0, -1),
+        },
+        _ => new SvgPoint(0, -1),
+    };
+}
