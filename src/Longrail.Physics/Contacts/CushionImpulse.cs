@@ -13,7 +13,7 @@ internal static class CushionImpulse
     private const int StepsToStop = 24;
 
     /// <summary>More steps than a contact takes unless a slip hovers near zero.</summary>
-    private const int UsualSteps = 120;
+    private const int UsualSteps = 400;
 
     /// <summary>Far more steps than any contact takes (tens); ends the loop if friction beyond all reason keeps pulling the ball in.</summary>
     private const int StepLimit = 2000;

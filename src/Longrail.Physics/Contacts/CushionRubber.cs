@@ -17,10 +17,10 @@ internal static class CushionRubber
     private const double DepthRounding = 1e-13;
 
     /// <summary>More steps than a stretch takes unless a slip hovers near zero.</summary>
-    private const int UsualSteps = 20;
+    private const int UsualSteps = 80;
 
-    /// <summary>More steps than a stretch can need (about ten); what is left of the stretch is then left to the next one.</summary>
-    private const int StepLimit = 300;
+    /// <summary>More steps than a stretch can need; what is left of the stretch is then left to the next one.</summary>
+    private const int StepLimit = 1000;
 
     /// <summary>Moves a pressed ball on.</summary>
     /// <param name="ball">The ball; moved on.</param>

@@ -120,9 +120,10 @@ internal sealed class StrokeCompiler(EquipmentSpec equipment, IReadOnlyList<stri
     private double? Solve(SceneAim asked, int cueBall, int objectBall, Stroke template)
     {
         var setup = new ShotSetup(equipment, balls);
+        var finder = new AimFinder(ids);
         AimAnswer answer = asked.At is not null
-            ? AimFinder.Cut(setup, cueBall, objectBall, asked.Cut?.Value ?? 0.0, template)
-            : AimFinder.Bank(setup, cueBall, objectBall, asked.To!.Value, asked.Off!, template);
+            ? finder.Cut(setup, cueBall, objectBall, asked.Cut?.Value ?? 0.0, template)
+            : finder.Bank(setup, cueBall, objectBall, asked.To!.Value, asked.Off!, template);
         if (answer.Aim is null)
         {
             errors.Add("stroke.aim", answer.Reason);
