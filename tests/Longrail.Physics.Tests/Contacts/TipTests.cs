@@ -152,6 +152,26 @@ public class TipTests
     }
 
     [Fact]
+    public void A_round_tip_touches_nearer_to_the_centre_than_its_shaft_points()
+    {
+        foreach (GoldenRow row in GoldenTable.Load("tip-profile").Rows)
+        {
+            CueSpec cue = _cue with { TipRadius = row["tip_radius_mm"].Value / 1000 };
+            Expect.Printed(row["ratio"], TipContact.ContactOffset(0.01, R, cue) / 0.01, $"{row}: ratio");
+            Expect.Printed(row["shaft_mm"], TipContact.ShaftOffset(0.5 * R, R, cue) * 1000, $"{row}: shaft");
+        }
+
+        foreach (GoldenRow row in GoldenTable.Load("tip-fractions").Rows)
+        {
+            CueSpec cue = _cue with { TipRadius = 0.010605 };
+            double b = TipContact.ContactOffset(row["part"].Value * row["width"].Value / 1000, R, cue) / R;
+            Expect.Printed(row["offset"], b, $"{row}: offset");
+            Expect.Printed(row["spin_ratio"], 2.5 * b, $"{row}: spin ratio");
+            Expect.Printed(row["percent"], 200 * b, $"{row}: percent");
+        }
+    }
+
+    [Fact]
     public void Everything_turns_with_the_aim()
     {
         TipResult plain = TipContact.Strike(new Stroke(0, 2, 0.2 * R, -0.3 * R, 0.1), R, M, _cue);

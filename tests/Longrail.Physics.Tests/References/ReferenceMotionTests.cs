@@ -1,3 +1,4 @@
+using Longrail.Physics.Equipment;
 using Longrail.Physics.Geometry;
 using Longrail.Physics.Motion;
 using Longrail.TestKit;
@@ -56,9 +57,9 @@ public class ReferenceMotionTests
         double cut, double roll, double side)
     {
         // Rigid-body statement, evaluated with the vertical velocities that the bed later takes away.
-        (_, _, double slipAfter) = Throw(0.5, cut, roll, side, new Equipment.BallFriction(10, 0, 0));
+        (_, _, double slipAfter) = Throw(0.5, cut, roll, side, new BallFriction(10, 0, 0));
         Expect.Near(0, slipAfter, Tolerance.Rounding, "slip after gripping, m/s");
-        (_, _, double slides) = Throw(0.5, cut, roll, side, new Equipment.BallFriction(0.01, 0, 0));
+        (_, _, double slides) = Throw(0.5, cut, roll, side, new BallFriction(0.01, 0, 0));
         Expect.Less(0, slides, "slip after sliding");
     }
 
@@ -94,7 +95,7 @@ public class ReferenceMotionTests
     }
 
     private static (double ThrowDegrees, double Grip, double SlipAfter) Throw(
-        double speed, double cut, double roll, double side, Equipment.BallFriction? friction = null)
+        double speed, double cut, double roll, double side, BallFriction? friction = null)
     {
         // The struck ball stands along +x; the cut is to the left of the way, so the ball is thrown to the right.
         ReferenceBall cue = ReferenceBall.From(Moving(0, 0, speed, cut, roll, side));

@@ -93,6 +93,37 @@ public class TradeFactTests
     }
 
     [Fact]
+    public void An_object_ball_near_the_rail_banks_shorter_than_one_far_from_it()
+    {
+        // B6. Trade texts (the published fix is to over-cut). Driven full at 30 degrees from the normal at a medium speed.
+        double near = Turn(0.03), far = Turn(0.7);
+        Expect.Less(near, far, "angle out after the curve, degrees");
+
+        static double Turn(double gap)
+        {
+            Vec2 way = Vec2.FromAngle(60 * Math.PI / 180), struck = new Vec2(1.2, 1.27 - R) - gap * way, cue = struck - (2 * R + 0.1) * way;
+            Trace trace = Plain.With(Moving(cue.X, cue.Y, 1.8, way.Angle, 0), Ball(struck.X, struck.Y)).Play();
+            Vec2 end = Plays.Final(trace.Events.First(e => e.Kind == ShotEventKind.Cushion && e.BallA == 1).AfterA);
+            return Math.Atan2(end.X, -end.Y) * 180 / Math.PI;
+        }
+    }
+
+    [Fact]
+    public void A_slick_cushion_takes_from_what_side_does_and_a_slick_cloth_keeps_the_ball_sliding_and_short()
+    {
+        // B15. (a) trade texts: less grip at the cushion; (b) follows from the slide lengths.
+        double Effect(double grip)
+        {
+            EquipmentSpec cushions = Plain.WithCushion(c => c with { Friction = grip });
+            return Landing(cushions, 2, 20, 1, 0.6, 0.02) - Landing(cushions, 2, 20, 1, 0, 0.02);
+        }
+
+        Expect.Less(Effect(0.1), Effect(0.25), "what side does");
+        double Slides(double friction) => Landing(Plain.WithCloth(c => c with { SlidingFriction = friction }), 2.5, 30, 0, 0, 0.5);
+        Expect.Less(Slides(0.12), Slides(0.3), "landing on slick and on slow cloth");
+    }
+
+    [Fact]
     public void Dirtier_balls_throw_more_and_hand_over_more_side()
     {
         // B13, B14. Alciatore; common practice. Clean by the fit, dirty two and a half times as much, polished a third.
