@@ -12,7 +12,8 @@ internal static class AimFinder
 
     /// <summary>The aim that banks a ball into a pocket.</summary>
     public static AimAnswer Bank(
-        ShotSetup setup, int cueBall, int objectBall, PocketName to, IReadOnlyList<CushionName> off, Stroke template) => NotYet;
+        ShotSetup setup, int cueBall, int objectBall, PocketName to, IReadOnlyList<CushionName> off, Stroke template) =>
+        NotYet;
 
     private static AimAnswer NotYet => new(null, "solved aims are not available yet; give the aim as an angle");
 }
