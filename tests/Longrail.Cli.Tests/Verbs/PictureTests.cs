@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace Longrail.Cli.Tests.Verbs;
 
 public sealed class PictureTests : IDisposable
@@ -17,7 +19,7 @@ public sealed class PictureTests : IDisposable
         CliRun run = CliRun.Of("", "shoot", CliRun.Scene("straight-bank-centre.json"), "--picture", path);
         Assert.Equal((ExitCode.Done, ""), (run.ExitCode, run.Error));
         Assert.NotEmpty(run.Output);
-        Assert.StartsWith(start, System.Text.Encoding.Latin1.GetString(File.ReadAllBytes(path)), StringComparison.Ordinal);
+        Assert.StartsWith(start, Encoding.Latin1.GetString(File.ReadAllBytes(path)), StringComparison.Ordinal);
         Assert.Equal([path], Directory.EnumerateFiles(_folder));
     }
 
