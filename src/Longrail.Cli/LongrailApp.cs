@@ -1,4 +1,3 @@
-using System.Reflection;
 using System.Text;
 using Longrail.Cli.Input;
 using Longrail.Cli.Verbs;
@@ -56,5 +55,5 @@ public static class LongrailApp
     }
 
     private static string Version() =>
-        typeof(LongrailApp).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+')[0] ?? "";
+        typeof(LongrailApp).Assembly.GetName().Version?.ToString(fieldCount: 3) ?? "";
 }

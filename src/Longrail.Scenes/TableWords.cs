@@ -32,6 +32,8 @@ public static class TableWords
     private static int Find(string[] names, string name)
     {
         int index = Array.IndexOf(names, name);
-        return index >= 0 ? index : throw new ArgumentException($"\"{name}\" is none of {string.Join(", ", names)}.", nameof(name));
+        return index >= 0
+            ? index
+            : throw new ArgumentException($"\"{name}\" is none of {string.Join(", ", names)}.", nameof(name));
     }
 }

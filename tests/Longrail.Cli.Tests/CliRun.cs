@@ -13,14 +13,16 @@ internal sealed record CliRun(int ExitCode, string Output, string Error)
     public static string Root { get; } = FindRoot();
 
     /// <summary>Runs the program on a text as standard input.</summary>
-    public static CliRun Of(string input, params string[] args) => Of(new MemoryStream(Encoding.UTF8.GetBytes(input)), args);
+    public static CliRun Of(string input, params string[] args) =>
+        Of(new MemoryStream(Encoding.UTF8.GetBytes(input)), args);
 
     /// <summary>Runs the program on a stream as standard input.</summary>
     public static CliRun Of(Stream input, params string[] args)
     {
         using var output = new MemoryStream();
         using var error = new StringWriter();
-        int exitCode = LongrailApp.Run(args, new ProgramStreams(input, output, error, TestContext.Current.CancellationToken));
+        var streams = new ProgramStreams(input, output, error, TestContext.Current.CancellationToken);
+        int exitCode = LongrailApp.Run(args, streams);
         return new CliRun(exitCode, Encoding.UTF8.GetString(output.ToArray()), error.ToString());
     }
 

@@ -49,8 +49,8 @@ public sealed class ProcessTests
 
     private static Process Start(params string[] args)
     {
-        string program = Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "longrail.exe" : "longrail");
-        var start = new ProcessStartInfo(program, args)
+        string program = OperatingSystem.IsWindows() ? "longrail.exe" : "longrail";
+        var start = new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, program), args)
         {
             RedirectStandardInput = true,
             RedirectStandardOutput = true,

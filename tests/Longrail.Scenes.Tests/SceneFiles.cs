@@ -21,7 +21,8 @@ internal static class SceneFiles
     public static byte[] Text(string name) => File.ReadAllBytes(Path.Combine(Root, "scenes", name));
 
     /// <summary>A scene of one cue ball in the middle of the bed, with more fields.</summary>
-    public static string OneBall(string moreFields = "") => $$"""{"balls":[{"id":"cue","x":1.0,"y":0.6}]{{More(moreFields)}}}""";
+    public static string OneBall(string moreFields = "") =>
+        $$"""{"balls":[{"id":"cue","x":1.0,"y":0.6}]{{More(moreFields)}}}""";
 
     /// <summary>A scene of a cue ball and an object ball, with more fields.</summary>
     public static string TwoBalls(string moreFields = "") =>

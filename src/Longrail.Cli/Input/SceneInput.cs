@@ -66,7 +66,8 @@ public static class SceneInput
         {
             return new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 0);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        catch (Exception e) when (
+            e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             streams.Error.WriteLine($"longrail: cannot read {file}: {Explain(e)}");
             return null;
@@ -95,7 +96,7 @@ public static class SceneInput
         if (length > SceneReader.LargestScene)
         {
             streams.Error.WriteLine(
-                $"longrail: {NameOf(file)}: more than {SceneReader.LargestScene} bytes; a scene may have up to that many");
+                $"longrail: {NameOf(file)}: more than {SceneReader.LargestScene} bytes, the most for a scene");
             return false;
         }
 

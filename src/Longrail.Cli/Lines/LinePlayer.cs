@@ -66,16 +66,20 @@ public sealed class LinePlayer(ShotOptions options)
         // A task that fails ends the run, so that nobody waits for it in vain.
         Task Start(Action work)
         {
-            var task = Task.Factory.StartNew(work, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
-            task.ContinueWith(
-                _ => ended.Cancel(), CancellationToken.None,
-                TaskContinuationOptions.OnlyOnFaulted | TaskContinuationOptions.ExecuteSynchronously, TaskScheduler.Default);
+            const TaskContinuationOptions OnFault =
+                TaskContinuationOptions.OnlyOnFaulted | TaskContinuationOptions.ExecuteSynchronously;
+            var task = Task.Factory.StartNew(
+                work, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+            task.ContinueWith(_ => ended.Cancel(), CancellationToken.None, OnFault, TaskScheduler.Default);
             return task;
         }
     }
 
     private static void Read(
-        LineBatchReader lines, BlockingCollection<LineBatch> toPlay, BlockingCollection<LineBatch> inOrder, CancellationToken ended)
+        LineBatchReader lines,
+        BlockingCollection<LineBatch> toPlay,
+        BlockingCollection<LineBatch> inOrder,
+        CancellationToken ended)
     {
         while (lines.Next() is { } batch)
         {
@@ -91,7 +95,7 @@ public sealed class LinePlayer(ShotOptions options)
     {
         using var player = new BatchPlayer(options);
         foreach (LineBatch batch in toPlay.GetConsumingEnumerable(ended))
-            player.Play(batch, _buffers.TryTake(out ArrayBufferWriter<byte>? used) ? used : new ArrayBufferWriter<byte>());
+            player.Play(batch, _buffers.TryTake(out ArrayBufferWriter<byte>? used) ? used : new());
     }
 
     private void Answer(LineBatch batch, Stream output, CancellationToken ended)

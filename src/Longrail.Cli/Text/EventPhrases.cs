@@ -1,3 +1,4 @@
+using System.Globalization;
 using Longrail.Physics.Shots;
 using Longrail.Physics.Shots.Readings;
 using Longrail.Scenes;
@@ -39,16 +40,9 @@ internal static class EventPhrases
         if (Math.Abs(tip.SquirtDegrees) >= NoAngle)
             phrases.Add(Invariant($"squirt {Sided(tip.SquirtDegrees, "0.00")}"));
         if (Math.Abs(tip.OffsetRight) >= NoOffset)
-        {
-            phrases.Add(Invariant(
-                $"tip {Math.Abs(tip.OffsetRight):0.000} R {(tip.OffsetRight > 0 ? "right" : "left")} (shaft {Math.Abs(tip.ShaftRightTips):0.000} tip)"));
-        }
-
+            phrases.Add(Offset(tip.OffsetRight, tip.ShaftRightTips, "right", "left"));
         if (Math.Abs(tip.OffsetAbove) >= NoOffset)
-        {
-            phrases.Add(Invariant(
-                $"tip {Math.Abs(tip.OffsetAbove):0.000} R {(tip.OffsetAbove > 0 ? "above" : "below")} (shaft {Math.Abs(tip.ShaftAboveTips):0.000} tip)"));
-        }
+            phrases.Add(Offset(tip.OffsetAbove, tip.ShaftAboveTips, "above", "below"));
 
         phrases.Add(Invariant($"cue at {tip.CueSpeed:0.00} m/s"));
         return phrases;
@@ -59,11 +53,17 @@ internal static class EventPhrases
         var phrases = new List<string> { $"meets {struck}" };
         if (meet is null)
             return phrases;
-        phrases.Add(Math.Abs(meet.CutDegrees) < NoAngle ? "full" : Invariant($"cut {Sided(meet.CutDegrees, "0.0")} ({meet.HitFraction:0.00} full)"));
+        phrases.Add(Math.Abs(meet.CutDegrees) < NoAngle
+            ? "full"
+            : Invariant($"cut {Sided(meet.CutDegrees, "0.0")} ({meet.HitFraction:0.00} full)"));
         if (Math.Abs(meet.ThrowDegrees) >= NoAngle)
             phrases.Add($"throw {Sided(meet.ThrowDegrees, "0.00")}");
         if (Math.Abs(meet.SideHandedOver) >= NoOffset)
-            phrases.Add(Invariant($"hands over {Math.Abs(meet.SideHandedOver):0.000} R of {(meet.SideHandedOver > 0 ? "right" : "left")} side"));
+        {
+            string side = meet.SideHandedOver > 0 ? "right" : "left";
+            phrases.Add(Invariant($"hands over {Math.Abs(meet.SideHandedOver):0.000} R of {side} side"));
+        }
+
         phrases.Add(Invariant($"{struck} leaves at {meet.StruckSpeed:0.00} m/s"));
         phrases.Add(Invariant($"{striker} at {meet.StrikerSpeed:0.00} m/s"));
         return phrases;
@@ -76,12 +76,17 @@ internal static class EventPhrases
         var phrases = new List<string>
         {
             Invariant($"{name} at {cushion.TouchDiamonds:0.00}"),
-            Invariant($"in {cushion.AngleInDegrees:0.0} deg, out {cushion.AngleOutDegrees:0.0}, after the curve {cushion.AngleAfterCurveDegrees:0.0}"),
+            Invariant($"in {cushion.AngleInDegrees:0.0} deg, out {cushion.AngleOutDegrees:0.0}"),
+            Invariant($"after the curve {cushion.AngleAfterCurveDegrees:0.0}"),
             Invariant($"{cushion.SpeedIn:0.00} to {cushion.SpeedOut:0.00} m/s"),
             Invariant($"roll {cushion.RollRatioIn:0.00}"),
         };
         if (Math.Abs(cushion.SideIn) >= NoOffset)
-            phrases.Add(Invariant($"{(cushion.SideIn > 0 ? "running" : "reverse")} side {Math.Abs(cushion.SideIn):0.000} R"));
+        {
+            string side = cushion.SideIn > 0 ? "running" : "reverse";
+            phrases.Add(Invariant($"{side} side {Math.Abs(cushion.SideIn):0.000} R"));
+        }
+
         if (cushion.LandingCushion is { } landing && cushion.LandingDiamonds is { } diamonds)
             phrases.Add(Invariant($"lands on {landing} at {diamonds:0.00}"));
         if (cushion.LongOfMirrorDiamonds is { } longer)
@@ -112,6 +117,15 @@ internal static class EventPhrases
 
     private static string Speed(double speed) => Invariant($"{speed:0.00} m/s ({speed / MilePerHour:0.0} mph)");
 
-    private static string Sided(double degrees, string format) =>
-        Invariant($"{Math.Abs(degrees).ToString(format, System.Globalization.CultureInfo.InvariantCulture)} deg {(degrees > 0 ? "left" : "right")}");
+    private static string Offset(double radii, double shaftTips, string positive, string negative)
+    {
+        string where = radii > 0 ? positive : negative;
+        return Invariant($"tip {Math.Abs(radii):0.000} R {where} (shaft {Math.Abs(shaftTips):0.000} tip)");
+    }
+
+    private static string Sided(double degrees, string format)
+    {
+        string amount = Math.Abs(degrees).ToString(format, CultureInfo.InvariantCulture);
+        return $"{amount} deg {(degrees > 0 ? "left" : "right")}";
+    }
 }

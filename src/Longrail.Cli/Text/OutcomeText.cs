@@ -32,8 +32,8 @@ public static class OutcomeText
         if (scene.Title is { Length: > 0 } title)
             Line(text, Plain(title));
         TableSpec table = outcome.Trace.Setup.Equipment.Table;
-        Line(text, Invariant($"{scene.Table!.Preset}, {table.Length:0.###} x {table.Width:0.###} m, cloth {scene.Cloth!.State}, ")
-            + $"balls {scene.BallSet!.State}, cushions {scene.Cushion!.Law}");
+        Line(text, Invariant($"{scene.Table!.Preset}, {table.Length:0.###} x {table.Width:0.###} m, ")
+            + $"cloth {scene.Cloth!.State}, balls {scene.BallSet!.State}, cushions {scene.Cushion!.Law}");
         Line(text, "");
     }
 
@@ -61,7 +61,8 @@ public static class OutcomeText
         {
             StopReason.AtRest => Invariant($"At rest after {trace.Duration:0.000} s"),
             StopReason.TimeLimit => Invariant($"Followed for {trace.Duration:0.000} s"),
-            StopReason.EventLimit => Invariant($"Ended after {trace.Events.Count} events, the most that are followed, at {trace.Duration:0.000} s"),
+            StopReason.EventLimit => Invariant(
+                $"Ended after {trace.Events.Count} events, the most that are followed, at {trace.Duration:0.000} s"),
             _ => Invariant($"Ended at {trace.Duration:0.000} s: events went on without time going on"),
         });
         IReadOnlyList<string> ids = outcome.Scene.BallIds;
@@ -77,7 +78,8 @@ public static class OutcomeText
         foreach (string caution in shot.Cautions)
             Line(text, $"Caution: {caution}");
         Line(text, "");
-        Line(text, "Diamonds are those of the ball's centre, counted at the nose: along from the head, across from the right.");
+        Line(text, "Diamonds are those of the ball's centre, counted at the nose:"
+            + " along from the head, across from the right.");
         Line(text, "Angles at a cushion are from its normal: 0 is straight in.");
     }
 

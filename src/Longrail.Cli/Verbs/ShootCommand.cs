@@ -12,13 +12,17 @@ namespace Longrail.Cli.Verbs;
 /// <summary>Plays a scene and says what happened.</summary>
 internal sealed class ShootCommand : Command<ShootSettings>
 {
-    public const string Description = "Play a scene: what the balls do, event by event, with readings in the trade's terms";
+    /// <summary>What help says about the verb.</summary>
+    public const string Description =
+        "Play a scene: what the balls do, event by event, with readings in the trade's terms";
 
     /// <inheritdoc/>
     public override int Execute(CommandContext context, ShootSettings settings, CancellationToken cancellationToken)
     {
         var streams = (ProgramStreams)context.Data!;
-        ShotOptions options = settings.UntilSeconds is { } seconds ? new ShotOptions(MaxTime: seconds) : ShotOptions.Default;
+        ShotOptions options = settings.UntilSeconds is { } seconds
+            ? new ShotOptions(MaxTime: seconds)
+            : ShotOptions.Default;
         if (settings.Lines)
             return PlayLines(settings.File, options, streams);
         if (settings.Picture is { } wanted && PictureOutput.Refusal(wanted) is { } refusal)
@@ -37,7 +41,8 @@ internal sealed class ShootCommand : Command<ShootSettings>
             return ExitCode.Failed;
         }
 
-        streams.Output.Write(settings.Json ? OutcomeWriter.ToUtf8(outcome) : Encoding.UTF8.GetBytes(OutcomeText.Of(outcome)));
+        streams.Output.Write(
+            settings.Json ? OutcomeWriter.ToUtf8(outcome) : Encoding.UTF8.GetBytes(OutcomeText.Of(outcome)));
         streams.Output.Flush();
         return ExitCode.Done;
     }
@@ -48,8 +53,11 @@ internal sealed class ShootCommand : Command<ShootSettings>
         if (input is null)
             return ExitCode.BadInput;
         long failed = new LinePlayer(options).Play(input, streams.Output, streams.Interrupted);
-        if (failed > 0)
-            streams.Error.WriteLine($"longrail: {failed} {(failed == 1 ? "line" : "lines")} could not be played; see the error objects in the output");
-        return failed > 0 ? ExitCode.Failed : ExitCode.Done;
+        if (failed == 0)
+            return ExitCode.Done;
+        string lines = failed == 1 ? "line" : "lines";
+        streams.Error.WriteLine(
+            $"longrail: {failed} {lines} could not be played; see the error objects in the output");
+        return ExitCode.Failed;
     }
 }

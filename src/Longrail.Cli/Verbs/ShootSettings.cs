@@ -40,7 +40,11 @@ public sealed class ShootSettings : SceneFileSettings
     public override ValidationResult Validate()
     {
         if (Until is not null && !(UntilSeconds is > 0 and <= LongestTime))
-            return ValidationResult.Error($"--until: \"{Until}\"; allowed: a number of seconds, more than 0, up to {LongestTime}");
+        {
+            return ValidationResult.Error(
+                $"--until: \"{Until}\"; allowed: a number of seconds, more than 0, up to {LongestTime}");
+        }
+
         if (Lines && Picture is not null)
             return ValidationResult.Error("--picture draws one shot; it cannot go with --lines");
         return ValidationResult.Success();

@@ -45,11 +45,12 @@ public static partial class EquipmentPresets
             0.7 * 0.0525),
     ];
 
-    private static TablePreset Pool(string name, double lengthInches, double widthInches, double corner, double side) => new(
+    // All in inches.
+    private static TablePreset Pool(string name, double length, double width, double corner, double side) => new(
         name,
         new TableSpec(
-            Inches(lengthInches),
-            Inches(widthInches),
+            Inches(length),
+            Inches(width),
             PoolPocket(corner, CornerCut, shelf: 1.625),
             PoolPocket(side, SideCut, shelf: 0.1875),
             PoolSightSetback),

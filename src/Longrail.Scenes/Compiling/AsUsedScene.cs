@@ -106,7 +106,9 @@ internal static class AsUsedScene
                 // A ball's own size stays its own; the others follow the set.
                 Diameter = asked[i].Diameter,
                 Mass = asked[i].Mass,
-                Stripe = asked[i].Stripe is { Axis: null } ? new SceneStripe { Axis = [0.0, 1.0, 0.0] } : asked[i].Stripe,
+                Stripe = asked[i].Stripe is { Axis: null }
+                    ? new SceneStripe { Axis = [0.0, 1.0, 0.0] }
+                    : asked[i].Stripe,
             });
         }
 

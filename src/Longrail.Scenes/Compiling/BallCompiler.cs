@@ -33,9 +33,10 @@ internal sealed class BallCompiler(EquipmentSpec equipment, SceneErrors errors)
         double noseHeight = equipment.Cushion.NoseHeight;
         if (ball.Diameter is not null && (noseHeight < radius || noseHeight >= 2.0 * radius))
         {
+            string nose = SceneErrors.Millimetres(noseHeight);
             errors.Add(
                 $"balls[{index}].diameter",
-                $"the cushion's nose, {SceneErrors.Millimetres(noseHeight)} high, does not fit a ball of {SceneErrors.Millimetres(2.0 * radius)}",
+                $"the cushion's nose, {nose} high, does not fit a ball of {SceneErrors.Millimetres(2.0 * radius)}",
                 "a ball whose centre is not above the nose and whose top is not below it");
         }
 
@@ -61,14 +62,22 @@ internal sealed class BallCompiler(EquipmentSpec equipment, SceneErrors errors)
     }
 
     private double Coordinate(
-        Quantity? direct, Quantity? diamonds, string directName, string diamondName, int index, double diamond, double? frozen)
+        Quantity? direct,
+        Quantity? diamonds,
+        string directName,
+        string diamondName,
+        int index,
+        double diamond,
+        double? frozen)
     {
         int given = (direct is null ? 0 : 1) + (diamonds is null ? 0 : 1) + (frozen is null ? 0 : 1);
         if (given != 1)
         {
             errors.Add(
                 $"balls[{index}]",
-                given == 0 ? $"neither {directName} nor {diamondName} is given" : $"{directName} is given in more than one way",
+                given == 0
+                    ? $"neither {directName} nor {diamondName} is given"
+                    : $"{directName} is given in more than one way",
                 $"one of {directName}, {diamondName}, or frozenTo a cushion square to it");
             return 0.0;
         }
@@ -87,8 +96,8 @@ internal sealed class BallCompiler(EquipmentSpec equipment, SceneErrors errors)
                 errors.Add($"balls[{i}].id", "the ball has no name", "\"id\": a name, as in \"cue\" or \"9\"");
             for (int j = 0; j < i; j++)
             {
-                if (asked[i].Id is not null && asked[i].Id == asked[j].Id)
-                    errors.Add($"balls[{i}].id", $"\"{asked[i].Id}\" is the name of balls[{j}] already", "each name once");
+                if (asked[i].Id is { } id && id == asked[j].Id)
+                    errors.Add($"balls[{i}].id", $"\"{id}\" is the name of balls[{j}] already", "each name once");
             }
         }
     }
@@ -101,7 +110,8 @@ internal sealed class BallCompiler(EquipmentSpec equipment, SceneErrors errors)
             room.Check(balls[i], $"balls[{i}]", asked[i].Id!, errors);
             for (int j = 0; j < i; j++)
             {
-                double gap = balls[i].Start.Position.DistanceTo(balls[j].Start.Position) - balls[i].Radius - balls[j].Radius;
+                double distance = balls[i].Start.Position.DistanceTo(balls[j].Start.Position);
+                double gap = distance - balls[i].Radius - balls[j].Radius;
                 if (gap < -TouchSlack)
                 {
                     errors.Add(

@@ -17,7 +17,8 @@ internal sealed class BallRoom(EquipmentSpec equipment)
         double reach = TableOutline.Reach(ball.Radius, equipment.Cushion.NoseHeight);
 
         // Between the four touch lines there is nothing to check.
-        if (Math.Min(Math.Min(p.X, table.Length - p.X), Math.Min(p.Y, table.Width - p.Y)) >= reach - BallCompiler.TouchSlack)
+        double toNose = Math.Min(Math.Min(p.X, table.Length - p.X), Math.Min(p.Y, table.Width - p.Y));
+        if (toNose >= reach - BallCompiler.TouchSlack)
             return;
 
         _outline ??= new TableOutline(table);
@@ -53,7 +54,8 @@ internal sealed class BallRoom(EquipmentSpec equipment)
             bool beyond = (p - pocket.DropCentre).Dot(pocket.Axis) > 0;
             if (overDrop || beyond)
             {
-                errors.Add(path, $"ball \"{id}\" stands over the drop of the pocket {TableWords.Of(pocket.Name)}", limits);
+                string name = TableWords.Of(pocket.Name);
+                errors.Add(path, $"ball \"{id}\" stands over the drop of the pocket {name}", limits);
                 return;
             }
         }

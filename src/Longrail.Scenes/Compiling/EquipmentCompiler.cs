@@ -30,8 +30,8 @@ internal static class EquipmentCompiler
         Find(EquipmentPresets.Tables, table?.Preset, preset => preset.Name, EquipmentPresets.DefaultTable);
 
     /// <summary>The state of the cloth that a scene asks for.</summary>
-    public static ClothCondition ClothCondition(SceneCloth? cloth) =>
-        Find(EquipmentPresets.ClothConditions, cloth?.State, state => state.Name, EquipmentPresets.DefaultClothCondition);
+    public static ClothCondition ClothCondition(SceneCloth? cloth) => Find(
+        EquipmentPresets.ClothConditions, cloth?.State, state => state.Name, EquipmentPresets.DefaultClothCondition);
 
     /// <summary>The state of the balls that a scene asks for.</summary>
     public static BallCondition BallCondition(SceneBallSet? balls) =>
@@ -98,10 +98,14 @@ internal static class EquipmentCompiler
         };
         if (!(noseHeight >= 0.5 * ballDiameter && noseHeight < HighestNose * ballDiameter))
         {
+            string nose = SceneErrors.Millimetres(noseHeight);
+            string ball = SceneErrors.Millimetres(ballDiameter);
+            string least = SceneErrors.Millimetres(0.5 * ballDiameter);
+            string most = SceneErrors.Millimetres(HighestNose * ballDiameter);
             errors.Add(
                 "cushion.noseHeight",
-                $"a nose {SceneErrors.Millimetres(noseHeight)} high does not fit a ball of {SceneErrors.Millimetres(ballDiameter)}",
-                $"from {SceneErrors.Millimetres(0.5 * ballDiameter)} to less than {SceneErrors.Millimetres(HighestNose * ballDiameter)}");
+                $"a nose {nose} high does not fit a ball of {ball}",
+                $"from {least} to less than {most}");
         }
 
         return new CushionSpec(
@@ -123,7 +127,10 @@ internal static class EquipmentCompiler
             Of(balls.Restitution, standard.Restitution),
             balls.Friction is not { } given
                 ? friction
-                : new BallFriction(Of(given.Base, friction.Base), Of(given.Gain, friction.Gain), Of(given.Decay, friction.Decay)));
+                : new BallFriction(
+                    Of(given.Base, friction.Base),
+                    Of(given.Gain, friction.Gain),
+                    Of(given.Decay, friction.Decay)));
     }
 
     private static CueSpec Cue(SceneCue? cue)

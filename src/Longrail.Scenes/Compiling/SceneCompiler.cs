@@ -24,7 +24,10 @@ public static class SceneCompiler
     {
         if (scene.Balls.Count == 0)
         {
-            errors.Add("balls", "there is no ball on the table", "at least one, as in [ { \"id\": \"cue\", \"x\": 0.6, \"y\": 0.6 } ]");
+            errors.Add(
+                "balls",
+                "there is no ball on the table",
+                """at least one, as in [ { "id": "cue", "x": 0.6, "y": 0.6 } ]""");
             return null;
         }
 
@@ -68,7 +71,10 @@ public static class SceneCompiler
         bool shortSide = 2.0 * cut + 2.0 * corner.JawRadius >= table.Width;
         bool longSide = cut + corner.JawRadius + side.JawRadius + 0.5 * side.Mouth >= 0.5 * table.Length;
         if (shortSide || longSide)
-            errors.Add("table.pockets", "the pockets leave no cushion between them", "smaller mouths, or a larger table");
+        {
+            errors.Add(
+                "table.pockets", "the pockets leave no cushion between them", "smaller mouths, or a larger table");
+        }
     }
 
     private static Vec3?[]? Stripes(List<SceneBall> balls, SceneErrors errors)
@@ -79,7 +85,7 @@ public static class SceneCompiler
             if (balls[i].Stripe is not { } stripe)
                 continue;
             stripes ??= new Vec3?[balls.Count];
-            Vec3 axis = stripe.Axis is { } given ? new Vec3(given[0].Value, given[1].Value, given[2].Value) : new Vec3(0, 1, 0);
+            Vec3 axis = stripe.Axis is { } given ? InSpace(given) : new Vec3(0, 1, 0);
             double length = axis.Length;
             if (length > 0 && double.IsFinite(length))
                 stripes[i] = new Vec3(axis.X / length, axis.Y / length, axis.Z / length);
@@ -108,14 +114,16 @@ public static class SceneCompiler
             }
             else
             {
-                balls[index] = Moving(balls[index], Velocity(one.Velocity), Spin(one.Spin));
+                Vec2 velocity = one.Velocity is null ? Vec2.Zero : InPlane(one.Velocity);
+                Vec3 spin = one.Spin is null ? Vec3.Zero : InSpace(one.Spin);
+                balls[index] = Moving(balls[index], velocity, spin);
             }
         }
     }
 
-    private static Vec2 Velocity(Quantity[]? v) => v is null ? Vec2.Zero : new Vec2(v[0].Value, v[1].Value);
+    private static Vec2 InPlane(Quantity[] parts) => new(parts[0].Value, parts[1].Value);
 
-    private static Vec3 Spin(Quantity[]? w) => w is null ? Vec3.Zero : new Vec3(w[0].Value, w[1].Value, w[2].Value);
+    private static Vec3 InSpace(Quantity[] parts) => new(parts[0].Value, parts[1].Value, parts[2].Value);
 
     private static ShotBall Moving(ShotBall ball, Vec2 velocity, Vec3 spin) =>
         ball with { Start = new BallState(ball.Start.Position, velocity, spin) };

@@ -8,7 +8,8 @@ using Longrail.Scenes.Units;
 namespace Longrail.Scenes.Compiling;
 
 /// <summary>Turns what a scene says about the stroke into what the tip does to the ball.</summary>
-internal sealed class StrokeCompiler(EquipmentSpec equipment, IReadOnlyList<string> ids, ShotBall[] balls, SceneErrors errors)
+internal sealed class StrokeCompiler(
+    EquipmentSpec equipment, IReadOnlyList<string> ids, ShotBall[] balls, SceneErrors errors)
 {
     /// <summary>The ball's speed when a scene gives none, m/s: a medium stroke.</summary>
     public const double DefaultSpeed = 2.0;
@@ -64,7 +65,8 @@ internal sealed class StrokeCompiler(EquipmentSpec equipment, IReadOnlyList<stri
         errors.Add(
             "stroke.tip",
             string.Create(
-                CultureInfo.InvariantCulture, $"miscue: the tip meets the ball {offset:0.###} R from its centre, {too} too far"),
+                CultureInfo.InvariantCulture,
+                $"miscue: the tip meets the ball {offset:0.###} R from its centre, {too} too far"),
             string.Create(CultureInfo.InvariantCulture, $"up to {limit:0.###} R, which is what this tip holds"));
     }
 
@@ -97,14 +99,20 @@ internal sealed class StrokeCompiler(EquipmentSpec equipment, IReadOnlyList<stri
         int objectBall = IndexOf(target);
         if (objectBall < 0 || objectBall == cueBall)
         {
-            string problem = objectBall < 0 ? $"there is no ball \"{target}\"" : $"\"{target}\" is the ball that is struck";
-            errors.Add($"stroke.aim.{field}", problem, ids.Count > 1 ? string.Join(", ", ids.Where((_, i) => i != cueBall)) : "a second ball on the table");
+            string problem = objectBall < 0
+                ? $"there is no ball \"{target}\""
+                : $"\"{target}\" is the ball that is struck";
+            string others = string.Join(", ", ids.Where((_, i) => i != cueBall));
+            errors.Add($"stroke.aim.{field}", problem, others.Length > 0 ? others : "a second ball on the table");
             return null;
         }
 
         if (asked.Bank is not null && (asked.To is null || asked.Off is null))
         {
-            errors.Add("stroke.aim", "a bank needs a pocket and its cushions", "{ \"bank\": ..., \"to\": a pocket, \"off\": [ cushions ] }");
+            errors.Add(
+                "stroke.aim",
+                "a bank needs a pocket and its cushions",
+                """{ "bank": ..., "to": a pocket, "off": [ cushions ] }""");
             return null;
         }
 

@@ -10,4 +10,9 @@ namespace Longrail.Scenes.Fields;
 /// <param name="Default">What stands for it when it is left out, or null.</param>
 /// <param name="Description">What it means, in one line.</param>
 public sealed record FieldInfo(
-    string Path, QuantityKind? Kind, NumberRange? Range, IReadOnlyList<string>? Words, string? Default, string Description);
+    string Path,
+    QuantityKind? Kind,
+    NumberRange? Range,
+    IReadOnlyList<string>? Words,
+    string? Default,
+    string Description);

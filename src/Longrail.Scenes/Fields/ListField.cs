@@ -90,7 +90,8 @@ internal sealed class ListField<TPart, TItem>(
         }
         else if (path.Rest.IsEmpty)
         {
-            state.Add(-1, $"which field of \"{path.First}\"?", string.Join(", ", section.Fields.Select(field => field.Name)));
+            string names = string.Join(", ", section.Fields.Select(field => field.Name));
+            state.Add(-1, $"which field of \"{path.First}\"?", names);
         }
         else
         {
@@ -124,7 +125,8 @@ internal sealed class ListField<TPart, TItem>(
     {
         if (step.StartsWith('['))
         {
-            bool isPlace = int.TryParse(step.AsSpan(1).TrimEnd(']'), NumberStyles.None, CultureInfo.InvariantCulture, out int place);
+            ReadOnlySpan<char> digits = step.AsSpan(1).TrimEnd(']');
+            bool isPlace = int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out int place);
             return isPlace && place < items.Count ? place : -1;
         }
 

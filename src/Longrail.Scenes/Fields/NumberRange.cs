@@ -12,7 +12,8 @@ public sealed record NumberRange(
     double Least, double Most, bool WithoutLeast = false, bool WithoutMost = false, string? Words = null)
 {
     /// <summary>Any finite number.</summary>
-    public static NumberRange Any { get; } = new(double.NegativeInfinity, double.PositiveInfinity, Words: "any finite number");
+    public static NumberRange Any { get; } =
+        new(double.NegativeInfinity, double.PositiveInfinity, Words: "any finite number");
 
     /// <summary>Whether a number lies in the range; never true for one that is not finite.</summary>
     public bool Contains(double value) =>

@@ -27,7 +27,8 @@ public static partial class SceneFields
             "width", QuantityKind.Length, new NumberRange(0.5, 10), t => t.Width, (t, v) => t.Width = v,
             AsPreset, "Playing width from nose line to nose line."),
         new NumberField<SceneTable>(
-            "sightSetback", QuantityKind.Length, new NumberRange(0, 0.5), t => t.SightSetback, (t, v) => t.SightSetback = v,
+            "sightSetback", QuantityKind.Length, new NumberRange(0, 0.5),
+            t => t.SightSetback, (t, v) => t.SightSetback = v,
             AsPreset, "Distance of the sights (diamonds) behind the nose line."),
         new NumberField<SceneTable>(
             "gravity", QuantityKind.Acceleration, new NumberRange(0.1, 30), t => t.Gravity, (t, v) => t.Gravity = v,
@@ -51,7 +52,8 @@ public static partial class SceneFields
             AsPocketedPreset, "Distance between the two points where nose line and facing would meet."),
         new NumberField<ScenePocket>(
             "cutAngle", QuantityKind.Angle,
-            new NumberRange(RightAngle, Math.PI, WithoutLeast: true, WithoutMost: true, Words: "more than 90 to less than 180 deg"),
+            new NumberRange(RightAngle, Math.PI, WithoutLeast: true, WithoutMost: true,
+                Words: "more than 90 to less than 180 deg"),
             p => p.CutAngle, (p, v) => p.CutAngle = v,
             AsPocketedPreset, "Angle between nose line and facing, measured through the rubber."),
         new NumberField<ScenePocket>(
@@ -61,8 +63,10 @@ public static partial class SceneFields
             "shelf", QuantityKind.Length, new NumberRange(0, 0.15), p => p.Shelf, (p, v) => p.Shelf = v,
             AsPocketedPreset, "Distance of the drop edge behind the mouth line, along the pocket's axis."),
         new NumberField<ScenePocket>(
-            "dropRadius", QuantityKind.Length, new NumberRange(0.01, 0.3), p => p.DropRadius, (p, v) => p.DropRadius = v,
-            "half of the mouth if that is given, otherwise " + AsPocketedPreset, "Radius of the drop edge in the slate."));
+            "dropRadius", QuantityKind.Length, new NumberRange(0.01, 0.3),
+            p => p.DropRadius, (p, v) => p.DropRadius = v,
+            "half of the mouth if that is given, otherwise " + AsPocketedPreset,
+            "Radius of the drop edge in the slate."));
 
     private static Section<SceneCloth> Cloth => new(
         new WordField<SceneCloth>(
@@ -151,16 +155,19 @@ public static partial class SceneFields
             "mass", QuantityKind.Mass, new NumberRange(0.05, 3), c => c.Mass, (c, v) => c.Mass = v,
             "as the cue's preset", "Mass of the whole cue."),
         new NumberField<SceneCue>(
-            "tipDiameter", QuantityKind.Length, new NumberRange(0.004, 0.03), c => c.TipDiameter, (c, v) => c.TipDiameter = v,
+            "tipDiameter", QuantityKind.Length, new NumberRange(0.004, 0.03),
+            c => c.TipDiameter, (c, v) => c.TipDiameter = v,
             "as the cue's preset", "Width of the tip."),
         new NumberField<SceneCue>(
             "tipRadius", QuantityKind.Length, new NumberRange(0, 0.1), c => c.TipRadius, (c, v) => c.TipRadius = v,
             "as the cue's preset", "Radius of the tip's dome."),
         new NumberField<SceneCue>(
             "endMass", QuantityKind.Mass, new NumberRange(0.0001, 0.2), c => c.EndMass, (c, v) => c.EndMass = v,
-            "as the cue's preset", "Effective mass of the shaft's end that the ball pushes sideways; it sets the squirt."),
+            "as the cue's preset",
+            "Effective mass of the shaft's end that the ball pushes sideways; it sets the squirt."),
         new NumberField<SceneCue>(
-            "tipRestitution", QuantityKind.Ratio, new NumberRange(0, 1), c => c.TipRestitution, (c, v) => c.TipRestitution = v,
+            "tipRestitution", QuantityKind.Ratio, new NumberRange(0, 1),
+            c => c.TipRestitution, (c, v) => c.TipRestitution = v,
             "as the cue's preset", "Restitution of tip on ball."),
         new NumberField<SceneCue>(
             "tipFriction", QuantityKind.Ratio, new NumberRange(0, 5, WithoutLeast: true),

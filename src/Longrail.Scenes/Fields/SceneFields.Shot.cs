@@ -11,7 +11,8 @@ public static partial class SceneFields
 
     private static Section<SceneBall> Ball => new(
         new TextField<SceneBall>(
-            "id", b => b.Id, (b, v) => b.Id = v, null, "The ball's name within the scene, as in \"cue\" or \"9\".", isBallId: true),
+            "id", b => b.Id, (b, v) => b.Id = v, null,
+            "The ball's name within the scene, as in \"cue\" or \"9\".", isBallId: true),
         new NumberField<SceneBall>(
             "x", QuantityKind.Place, NumberRange.Any, b => b.X, (b, v) => b.X = v,
             null, "Distance of the ball's centre from the head cushion's nose line.")
@@ -84,7 +85,8 @@ public static partial class SceneFields
             "The ball that is struck.", isBallId: true),
         new PartField<SceneStroke, SceneAim>(
             "aim", Aim, s => s.Aim, (s, v) => s.Aim = v, "0",
-            "Where the stick points: an angle counter-clockwise from the direction head to foot, or a cut or a bank to be solved.",
+            "Where the stick points: an angle counter-clockwise from the direction head to foot, or a cut or a "
+            + "bank to be solved.",
             new NumberField<SceneAim>(
                 "aim", QuantityKind.Angle, NumberRange.Any, a => a.Angle, (a, v) => a.Angle = v,
                 "0", "Where the stick points, counter-clockwise from the direction head to foot.")),
@@ -105,14 +107,16 @@ public static partial class SceneFields
         new PartField<SceneStroke, SceneTip>(
             "tip", Tip, s => s.Tip, (s, v) => s.Tip = v, "the centre of the ball", "Where the tip strikes."),
         new NumberField<SceneStroke>(
-            "elevation", QuantityKind.Angle, new NumberRange(0, RightAngle, WithoutMost: true, Words: "from 0 to less than 90 deg"),
+            "elevation", QuantityKind.Angle,
+            new NumberRange(0, RightAngle, WithoutMost: true, Words: "from 0 to less than 90 deg"),
             s => s.Elevation, (s, v) => s.Elevation = v,
             "0", "How far the butt is raised: angle of the stick to the bed."));
 
     private static Section<SceneTip> Tip => new(
         new NumberField<SceneTip>(
             "right", QuantityKind.TipOffset, NumberRange.Any, t => t.Right, (t, v) => t.Right = v,
-            "0", "To the right of the centre, seen along the stick: the point of contact (m, R), or a shift of the shaft (tip)."),
+            "0", "To the right of the centre, seen along the stick: the point of contact (m, R), or a shift of the "
+            + "shaft (tip)."),
         new NumberField<SceneTip>(
             "above", QuantityKind.TipOffset, NumberRange.Any, t => t.Above, (t, v) => t.Above = v,
             "0", "Above the centre, square to the stick: the point of contact (m, R), or a shift of the shaft (tip)."));
@@ -125,7 +129,8 @@ public static partial class SceneFields
         },
         new NumberField<SceneAim>(
             "cut", QuantityKind.CutAngle,
-            new NumberRange(-RightAngle, RightAngle, WithoutLeast: true, WithoutMost: true, Words: "less than 90 deg to either side"),
+            new NumberRange(-RightAngle, RightAngle, WithoutLeast: true, WithoutMost: true,
+                Words: "less than 90 deg to either side"),
             a => a.Cut, (a, v) => a.Cut = v,
             "0", "The cut angle; positive, or with the word left, sends the ball to the left of the line of aim.")
         {
@@ -138,7 +143,8 @@ public static partial class SceneFields
         },
         new WordField<SceneAim>(
             "to", [.. TableWords.Pockets],
-            a => a.To is { } pocket ? TableWords.Of(pocket) : null, (a, v) => a.To = v is null ? null : TableWords.Pocket(v),
+            a => a.To is { } pocket ? TableWords.Of(pocket) : null,
+            (a, v) => a.To = v is null ? null : TableWords.Pocket(v),
             null, "The pocket for the bank.")
         {
             Replaces = ForgetSolution,
@@ -152,17 +158,21 @@ public static partial class SceneFields
         },
         new NumberField<SceneAim>(
             "solved", QuantityKind.Angle, NumberRange.Any, a => a.Solved, (a, v) => a.Solved = v,
-            null, "The angle of the stick that was found before; it is taken as it stands and nothing is solved again."));
+            null,
+            "The angle of the stick that was found before; it is taken as it stands and nothing is solved again."));
 
     private static Section<SceneLaunch> Launch => new(
         new TextField<SceneLaunch>(
             "ball", l => l.Ball, (l, v) => l.Ball = v, null, "The ball that moves.", isBallId: true),
         new VectorField<SceneLaunch>(
-            "velocity", 2, QuantityKind.Speed, new NumberRange(-FastestBall, FastestBall), l => l.Velocity, (l, v) => l.Velocity = v,
+            "velocity", 2, QuantityKind.Speed, new NumberRange(-FastestBall, FastestBall),
+            l => l.Velocity, (l, v) => l.Velocity = v,
             "[0, 0]", "Velocity along the table and across."),
         new VectorField<SceneLaunch>(
             "spin", 3, QuantityKind.AngularSpeed, new NumberRange(-5000, 5000), l => l.Spin, (l, v) => l.Spin = v,
-            "[0, 0, 0]", "Spin about the axes along, across and up; right-handed, so rolling to the foot has a positive second number."));
+            "[0, 0, 0]",
+            "Spin about the axes along, across and up; right-handed, so rolling to the foot has a positive second "
+            + "number."));
 
     // A task that has been changed must be solved anew.
     private static void ForgetSolution(SceneAim aim) => aim.Solved = null;

@@ -11,6 +11,7 @@ public static partial class SceneFields
     public const int MostBalls = 64;
 
     private const double RightAngle = 0.5 * Math.PI;
+    private const string EachField = "the default of each field";
     private const string AsPreset = "as the table's preset";
     private const string AsPocketedPreset = "as the table's preset, or as on the default table if that has none";
 
@@ -21,17 +22,18 @@ public static partial class SceneFields
         new TextField<Scene>("title", s => s.Title, (s, v) => s.Title = v, null, "A title for people."),
         new TextField<Scene>("notes", s => s.Notes, (s, v) => s.Notes = v, null, "Remarks for people."),
         new PartField<Scene, SceneTable>(
-            "table", Table, s => s.Table, (s, v) => s.Table = v, "the default of each field", "Bed and pockets."),
+            "table", Table, s => s.Table, (s, v) => s.Table = v, EachField, "Bed and pockets."),
         new PartField<Scene, SceneCloth>(
-            "cloth", Cloth, s => s.Cloth, (s, v) => s.Cloth = v, "the default of each field", "The cloth."),
+            "cloth", Cloth, s => s.Cloth, (s, v) => s.Cloth = v, EachField, "The cloth."),
         new PartField<Scene, SceneCushion>(
-            "cushion", Cushion, s => s.Cushion, (s, v) => s.Cushion = v, "the default of each field", "The cushions, all alike."),
+            "cushion", Cushion, s => s.Cushion, (s, v) => s.Cushion = v, EachField, "The cushions, all alike."),
         new PartField<Scene, SceneBallSet>(
-            "ballSet", BallSet, s => s.BallSet, (s, v) => s.BallSet = v, "the default of each field", "The balls in general."),
+            "ballSet", BallSet, s => s.BallSet, (s, v) => s.BallSet = v, EachField, "The balls in general."),
         new PartField<Scene, SceneCue>(
-            "cue", Cue, s => s.Cue, (s, v) => s.Cue = v, "the default of each field", "The cue."),
+            "cue", Cue, s => s.Cue, (s, v) => s.Cue = v, EachField, "The cue."),
         new ListField<Scene, SceneBall>(
-            "balls", Ball, MostBalls, ["id"], s => s.Balls.Count > 0 ? s.Balls : null, (s, v) => s.Balls = v, ball => ball.Id,
+            "balls", Ball, MostBalls, ["id"],
+            s => s.Balls.Count > 0 ? s.Balls : null, (s, v) => s.Balls = v, ball => ball.Id,
             null, "The balls on the table; at least one."),
         new PartField<Scene, SceneStroke>(
             "stroke", Stroke, s => s.Stroke, (s, v) => s.Stroke = v, "no stroke", "The stroke.")

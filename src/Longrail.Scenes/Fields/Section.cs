@@ -98,8 +98,8 @@ internal sealed class Section<TPart>
         foreach (Field<TPart> field in _fields)
         {
             json.WriteStartObject(field.Name);
-            json.WriteString(
-                "description", field.Default is null ? field.Description : $"{field.Description} Default: {field.Default}.");
+            string more = field.Default is null ? "" : $" Default: {field.Default}.";
+            json.WriteString("description", field.Description + more);
             field.WriteSchema(json);
             json.WriteEndObject();
         }

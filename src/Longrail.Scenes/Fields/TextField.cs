@@ -26,7 +26,9 @@ internal sealed class TextField<TPart>(
         if (json.TokenType != JsonTokenType.String && !isTypedNumber)
         {
             string found = SceneReadState.KindOf(ref json);
-            string? suggestion = isBallId && json.TokenType == JsonTokenType.Number ? $"\"{Encoding.UTF8.GetString(json.ValueSpan)}\" in quotes" : null;
+            string? suggestion = isBallId && json.TokenType == JsonTokenType.Number
+                ? $"\"{Encoding.UTF8.GetString(json.ValueSpan)}\" in quotes"
+                : null;
             json.Skip();
             state.Add(offset, $"{found} where a text is wanted", isBallId ? IdForm : null, suggestion);
             return;

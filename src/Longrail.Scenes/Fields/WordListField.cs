@@ -26,7 +26,8 @@ internal sealed class WordListField<TPart>(
         {
             string found = SceneReadState.KindOf(ref json);
             json.Skip();
-            state.Add(offset, $"{found} where a list is wanted", $"a list of up to {most} of {string.Join(", ", words)}");
+            string allowed = $"a list of up to {most} of {string.Join(", ", words)}";
+            state.Add(offset, $"{found} where a list is wanted", allowed);
             return;
         }
 

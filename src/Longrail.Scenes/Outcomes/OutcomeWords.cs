@@ -6,7 +6,9 @@ namespace Longrail.Scenes.Outcomes;
 /// <summary>The words of outcome files.</summary>
 public static class OutcomeWords
 {
-    private static readonly string[] _kinds = ["tip", "pocketed", "balls-meet", "cushion", "jaw", "slide-ends", "stops"];
+    private static readonly string[] _kinds =
+        ["tip", "pocketed", "balls-meet", "cushion", "jaw", "slide-ends", "stops"];
+
     private static readonly string[] _endings = ["at-rest", "time-limit", "event-limit", "stalled"];
 
     /// <summary>The kinds of events in the order of <see cref="ShotEventKind"/>.</summary>

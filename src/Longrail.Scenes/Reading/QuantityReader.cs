@@ -66,10 +66,10 @@ internal static class QuantityReader
             QuantityTextProblem.NoUnit =>
                 ($"\"{shown}\" has no unit", Forms(kind), $"{shown} without quotes ({kind.BareUnit})"),
             QuantityTextProblem.UnknownUnit =>
-                ($"\"{SceneReadState.Shorten(unit)}\" is no unit known here", Forms(kind), Quote(NearestWord.Of(unit, kind.UnitNames()))),
+                ($"\"{SceneReadState.Shorten(unit)}\" is no unit known here", Forms(kind),
+                    Quote(NearestWord.Of(unit, kind.UnitNames()))),
             QuantityTextProblem.WrongUnit =>
-                ($"\"{shown}\" is {UnitTable.NameOf(UnitTable.Find(Encoding.UTF8.GetBytes(unit))!.Dimension)}, not {Wanted(kind)}",
-                    Forms(kind), null),
+                ($"\"{shown}\" is {WhatMeasures(unit)}, not {Wanted(kind)}", Forms(kind), null),
             QuantityTextProblem.UnknownWord =>
                 ($"\"{SceneReadState.Shorten(unit)}\" is no unit known here", Forms(kind), null),
             QuantityTextProblem.NotFinite =>
@@ -91,6 +91,9 @@ internal static class QuantityReader
         string direction = kind == QuantityKind.CutAngle ? ", then \"left\" or \"right\"" : "";
         return $"a number ({kind.BareUnit}), or a text with one of the units {units}{direction}";
     }
+
+    private static string WhatMeasures(string unit) =>
+        UnitTable.NameOf(UnitTable.Find(Encoding.UTF8.GetBytes(unit))!.Dimension);
 
     private static string? Quote(string? word) => word is null ? null : $"\"{word}\"";
 }

@@ -88,7 +88,8 @@ public static class SceneReader
         json.Read();
     }
 
-    private static SceneReading Failed(string problem, string allowed) => new(null, [new SceneError("", problem, allowed)]);
+    private static SceneReading Failed(string problem, string allowed) =>
+        new(null, [new SceneError("", problem, allowed)]);
 
     private static SceneError Broken(JsonException broken, ReadOnlySpan<byte> utf8)
     {

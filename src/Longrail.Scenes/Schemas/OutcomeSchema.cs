@@ -15,8 +15,8 @@ public static class OutcomeSchema
         json.WriteString("title", $"Longrail {Outcome.Format}");
         json.WriteString(
             "description",
-            "A scene as it was used and what happened in it. Lengths in metres, times in seconds, speeds in m/s, spins in rad/s, "
-            + "unless a name says otherwise.");
+            "A scene as it was used and what happened in it. Lengths in metres, times in seconds, speeds in m/s, spins "
+            + "in rad/s, unless a name says otherwise.");
         WriteObject(json, ["longrail", "scene", "ended", "duration", "events", "balls", "readings"], WriteRootFields);
         json.WriteEndObject();
     });
@@ -31,7 +31,9 @@ public static class OutcomeSchema
         Field(json, "duration", "When it ended, s.", () => WriteNumber(json, least: 0));
         Field(json, "events", "What happened, in order of time.", () => WriteList(json, null, () => WriteEvent(json)));
         Field(json, "balls", "How each ball ended.", () => WriteList(json, null, () => WriteBall(json)));
-        Field(json, "readings", "The shot as a whole, in the trade's terms.", () => WriteReadings(json, ReadingFields.OfShot));
+        Field(
+            json, "readings", "The shot as a whole, in the trade's terms.",
+            () => WriteReadings(json, ReadingFields.OfShot));
     }
 
     private static void WriteEvent(Utf8JsonWriter json) =>
@@ -40,20 +42,32 @@ public static class OutcomeSchema
     private static void WriteEventFields(Utf8JsonWriter json)
     {
         Field(json, "time", "Time since the tip left the ball, s.", () => WriteNumber(json, least: 0));
-        Field(json, "duration", "How long the contact lasted, s; left out if it took no time.", () => WriteNumber(json, least: 0));
+        Field(
+            json, "duration", "How long the contact lasted, s; left out if it took no time.",
+            () => WriteNumber(json, least: 0));
         Field(json, "kind", "What happened.", () => WriteWords(json, OutcomeWords.Kinds));
-        Field(json, "balls", "The ball; when two meet, the one that closed faster first.", () => WriteList(json, (1, 2), () => WriteText(json)));
+        Field(
+            json, "balls", "The ball; when two meet, the one that closed faster first.",
+            () => WriteList(json, (1, 2), () => WriteText(json)));
         Field(json, "cushion", "The cushion, also of a jaw.", () => WriteWords(json, TableWords.Cushions));
         Field(json, "pocket", "The pocket, also of a jaw.", () => WriteWords(json, TableWords.Pockets));
-        Field(json, "position", "Each ball's centre at the touch, m.", () => WriteList(json, (1, 2), () => WriteNumbers(json, 2)));
+        Field(
+            json, "position", "Each ball's centre at the touch, m.",
+            () => WriteList(json, (1, 2), () => WriteNumbers(json, 2)));
         Field(
             json, "positionAfter", "Each ball's centre as it leaves the rubber, m; only for contacts that take time.",
             () => WriteList(json, (1, 2), () => WriteNumbers(json, 2)));
         Field(json, "before", "Each ball just before.", () => WriteList(json, (1, 2), () => WriteState(json)));
         Field(json, "after", "Each ball just after.", () => WriteList(json, (1, 2), () => WriteState(json)));
-        Field(json, "depth", "How deep the ball sank into the rubber, m; left out if not at all.", () => WriteNumber(json, least: 0));
-        Field(json, "hopHeight", "How high a real ball would likely hop here, m; left out if not at all.", () => WriteNumber(json, least: 0));
-        Field(json, "readings", "The event in the trade's terms; left out for kinds that have none.", () => WriteEventReadings(json));
+        Field(
+            json, "depth", "How deep the ball sank into the rubber, m; left out if not at all.",
+            () => WriteNumber(json, least: 0));
+        Field(
+            json, "hopHeight", "How high a real ball would likely hop here, m; left out if not at all.",
+            () => WriteNumber(json, least: 0));
+        Field(
+            json, "readings", "The event in the trade's terms; left out for kinds that have none.",
+            () => WriteEventReadings(json));
     }
 
     private static void WriteEventReadings(Utf8JsonWriter json)
@@ -71,8 +85,12 @@ public static class OutcomeSchema
 
     private static void WriteMotionFields(Utf8JsonWriter json)
     {
-        Field(json, "velocity", "Velocity along, across and up, m/s; a ball stays on the bed, so the last is 0.", () => WriteNumbers(json, 3));
-        Field(json, "spin", "Spin about the axes along, across and up, rad/s, right-handed.", () => WriteNumbers(json, 3));
+        Field(
+            json, "velocity", "Velocity along, across and up, m/s; a ball stays on the bed, so the last is 0.",
+            () => WriteNumbers(json, 3));
+        Field(
+            json, "spin", "Spin about the axes along, across and up, rad/s, right-handed.",
+            () => WriteNumbers(json, 3));
     }
 
     private static void WriteBall(Utf8JsonWriter json) =>
@@ -82,11 +100,15 @@ public static class OutcomeSchema
     {
         Field(json, "id", "The ball's name.", () => WriteText(json));
         Field(json, "state", "How it ended.", () => WriteWords(json, OutcomeWords.BallStates));
-        Field(json, "x", "Distance from the head cushion's nose line, m; for a pocketed ball, as it dropped.", () => WriteNumber(json));
+        Field(
+            json, "x", "Distance from the head cushion's nose line, m; for a pocketed ball, as it dropped.",
+            () => WriteNumber(json));
         Field(json, "y", "Distance from the right cushion's nose line, m.", () => WriteNumber(json));
         Field(json, "pocket", "The pocket, if it dropped.", () => WriteWords(json, TableWords.Pockets));
         WriteMotionFields(json);
-        Field(json, "orientation", "How it has turned since the start: a unit quaternion w, x, y, z.", () => WriteNumbers(json, 4));
+        Field(
+            json, "orientation", "How it has turned since the start: a unit quaternion w, x, y, z.",
+            () => WriteNumbers(json, 4));
     }
 
     private static void WriteReadings<T>(Utf8JsonWriter json, ReadingField<T>[] readings) =>
@@ -137,7 +159,8 @@ public static class OutcomeSchema
         json.WriteEndObject();
     }
 
-    private static void WriteNumbers(Utf8JsonWriter json, int count) => WriteList(json, (count, count), () => WriteNumber(json));
+    private static void WriteNumbers(Utf8JsonWriter json, int count) =>
+        WriteList(json, (count, count), () => WriteNumber(json));
 
     private static void WriteNumber(Utf8JsonWriter json, double? least = null)
     {

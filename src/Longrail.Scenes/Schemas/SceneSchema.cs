@@ -21,7 +21,8 @@ public static class SceneSchema
         json.WriteString(
             "description",
             "A table, its balls and one shot. A number is in SI units and radians; a text carries its unit. "
-            + "x runs from the head cushion's nose line to the foot's, y from the right one, seen from the head, to the left.");
+            + "x runs from the head cushion's nose line to the foot's, y from the right one, seen from the head, to "
+            + "the left.");
         WriteBody(json);
         json.WriteEndObject();
     });

@@ -23,7 +23,8 @@ internal static class SchemaOfQuantity
         json.WriteEndObject();
         json.WriteStartObject();
         json.WriteString("type", "string");
-        json.WriteString("title", kind.IsPlainNumber ? "a text" : $"with one of the units {string.Join(", ", kind.UnitNames())}");
+        string units = $"with one of the units {string.Join(", ", kind.UnitNames())}";
+        json.WriteString("title", kind.IsPlainNumber ? "a text" : units);
         json.WriteString("pattern", Pattern(kind));
         json.WriteEndObject();
         json.WriteEndArray();

@@ -63,7 +63,8 @@ public static class QuantityText
         Dimension.TipWidth => new Quantity(number, RelativeUnit.TipWidth),
         Dimension.Diamond => new Quantity(number, RelativeUnit.Diamond),
         // A percentage of a height is one of the ball's diameter, as the rules of the game give it.
-        Dimension.Ratio when kind == QuantityKind.BallHeight => new Quantity(number * unit.Factor, RelativeUnit.BallDiameter),
+        Dimension.Ratio when kind == QuantityKind.BallHeight =>
+            new Quantity(number * unit.Factor, RelativeUnit.BallDiameter),
         _ => new Quantity(number * unit.Factor),
     };
 

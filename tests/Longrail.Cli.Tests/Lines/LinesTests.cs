@@ -23,7 +23,9 @@ public sealed class LinesTests
     [Fact]
     public void A_bad_line_is_answered_by_an_error_and_the_rest_is_played()
     {
-        string input = string.Join("\n", Scene(0), "{\"balls\":[{\"id\":\"cue\",\"x\":1,\"y\":7}]}", "", Scene(1), "{\"balls\":[{\"id\":");
+        const string OutsideTheTable = """{"balls":[{"id":"cue","x":1,"y":7}]}""";
+        const string CutOff = """{"balls":[{"id":""";
+        string input = string.Join("\n", Scene(0), OutsideTheTable, "", Scene(1), CutOff);
         CliRun run = CliRun.Of(input, "shoot", "-", "--lines");
         Assert.Equal(ExitCode.Failed, run.ExitCode);
         Assert.Contains("2 lines could not be played", run.Error);
@@ -74,7 +76,8 @@ public sealed class LinesTests
     {
         byte[] text = Encoding.UTF8.GetBytes(Scene(5) + "\n" + Scene(6) + "\n" + Scene(7));
         byte[][] pieces = [.. text.Chunk(7)];
-        Assert.Equal([Alone(Scene(5)), Alone(Scene(6)), Alone(Scene(7))], CliRun.Of(new PieceStream(pieces), "shoot", "-", "--lines").Lines());
+        CliRun run = CliRun.Of(new PieceStream(pieces), "shoot", "-", "--lines");
+        Assert.Equal([Alone(Scene(5)), Alone(Scene(6)), Alone(Scene(7))], run.Lines());
     }
 
     [Fact]
@@ -133,7 +136,8 @@ public sealed class LinesTests
         using var endless = new LongStream(long.MaxValue, memory => Repeat(line, memory.Span));
         using var interrupted = new CancellationTokenSource(TimeSpan.FromMilliseconds(100));
         using var error = new StringWriter();
-        int exitCode = LongrailApp.Run(["shoot", "-", "--lines"], new ProgramStreams(endless, Stream.Null, error, interrupted.Token));
+        var streams = new ProgramStreams(endless, Stream.Null, error, interrupted.Token);
+        int exitCode = LongrailApp.Run(["shoot", "-", "--lines"], streams);
         Assert.Equal(ExitCode.Interrupted, exitCode);
         Assert.Empty(error.ToString());
     }
@@ -150,8 +154,8 @@ public sealed class LinesTests
     {
         string aim = (0.4 + 0.0003 * number).ToString("R", CultureInfo.InvariantCulture);
         string speed = (1 + 0.004 * number).ToString("R", CultureInfo.InvariantCulture);
-        return $"{{\"title\":\"{number}\",\"balls\":[{{\"id\":\"cue\",\"x\":0.7,\"y\":0.4}},{{\"id\":\"9\",\"x\":1.1,\"y\":0.6}}],"
-            + $"\"stroke\":{{\"aim\":{aim},\"speed\":{speed}}}}}";
+        const string Balls = """[{"id":"cue","x":0.7,"y":0.4},{"id":"9","x":1.1,"y":0.6}]""";
+        return $$"""{"title":"{{number}}","balls":{{Balls}},"stroke":{"aim":{{aim}},"speed":{{speed}} } }""";
     }
 
     private static string Alone(string scene)

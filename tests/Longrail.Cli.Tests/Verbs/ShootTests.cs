@@ -4,7 +4,8 @@ namespace Longrail.Cli.Tests.Verbs;
 
 public sealed class ShootTests
 {
-    private const string OneBall = """{"title":"A ball","balls":[{"id":"cue","x":1.0,"y":0.6}],"stroke":{"speed":"2 m/s"}}""";
+    private const string Balls = """[{"id":"cue","x":1.0,"y":0.6}]""";
+    private const string OneBall = $$"""{"title":"A ball","balls":{{Balls}},"stroke":{"speed":"2 m/s"} }""";
 
     [Fact]
     public void A_scene_is_told_event_by_event()
@@ -47,12 +48,12 @@ public sealed class ShootTests
 
     [Fact]
     public void A_scene_without_a_stroke_is_told_too() =>
-        Assert.Contains("nothing moves", CliRun.Of("""{"balls":[{"id":"cue","x":1.0,"y":0.6}]}""", "shoot", "-").Output);
+        Assert.Contains("nothing moves", CliRun.Of($$"""{"balls":{{Balls}} }""", "shoot", "-").Output);
 
     [Fact]
     public void A_title_cannot_steer_the_terminal()
     {
-        CliRun run = CliRun.Of("""{"title":"\u001b[2Jgone\u0007","balls":[{"id":"cue","x":1.0,"y":0.6}]}""", "shoot", "-");
+        CliRun run = CliRun.Of($$"""{"title":"\u001b[2Jgone\u0007","balls":{{Balls}} }""", "shoot", "-");
         Assert.Equal(ExitCode.Done, run.ExitCode);
         Assert.DoesNotContain(run.Output, c => char.IsControl(c) && c != '\n');
     }

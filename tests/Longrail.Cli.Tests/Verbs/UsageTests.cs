@@ -19,7 +19,9 @@ public sealed class UsageTests
     {
         CliRun run = CliRun.Of("", "shoot", "--help");
         Assert.Equal(ExitCode.Done, run.ExitCode);
-        Assert.All(["--json", "--lines", "--picture <NAME>", "--until <SECONDS>"], option => Assert.Contains(option, run.Output));
+        Assert.All(
+            ["--json", "--lines", "--picture <NAME>", "--until <SECONDS>"],
+            option => Assert.Contains(option, run.Output));
     }
 
     [Fact]

@@ -161,8 +161,10 @@ public sealed class EquipmentPresetsTests
         Assert.All(
             new[]
             {
-                EquipmentPresets.Tables.Select(table => table.Name), EquipmentPresets.Cues.Select(cue => cue.Name),
-                EquipmentPresets.BallConditions.Select(state => state.Name), EquipmentPresets.ClothConditions.Select(state => state.Name),
+                EquipmentPresets.Tables.Select(table => table.Name),
+                EquipmentPresets.Cues.Select(cue => cue.Name),
+                EquipmentPresets.BallConditions.Select(state => state.Name),
+                EquipmentPresets.ClothConditions.Select(state => state.Name),
             },
             names => Assert.Distinct(names));
         Assert.Equal("pool-9ft", EquipmentPresets.DefaultTable.Name);

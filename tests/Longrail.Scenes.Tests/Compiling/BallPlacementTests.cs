@@ -43,10 +43,8 @@ public sealed class BallPlacementTests
     public void A_ball_outside_the_table_is_refused_by_how_far()
     {
         SceneError error = SceneFiles.Error(At(0.9, 1.5));
-        double millimetres = (1.5 - (1.27 - _reach)) * 1000;
-        Assert.Contains(
-            string.Create(CultureInfo.InvariantCulture, $"ball \"9\" stands {millimetres:0.0} mm too far over the left cushion"),
-            error.Problem);
+        string millimetres = ((1.5 - (1.27 - _reach)) * 1000).ToString("0.0", CultureInfo.InvariantCulture);
+        Assert.Contains($"ball \"9\" stands {millimetres} mm too far over the left cushion", error.Problem);
         Assert.Null(error.Suggestion);
     }
 
@@ -86,11 +84,13 @@ public sealed class BallPlacementTests
     [Fact]
     public void Unequal_balls_touch_at_the_sum_of_their_radii()
     {
-        string Balls(double y) => string.Create(
-            CultureInfo.InvariantCulture,
-            $$"""{"ballSet":{"diameter":"50.8 mm"},"balls":[{"id":"cue","x":1,"y":0.5,"diameter":"47.6 mm"},{"id":"9","x":1,"y":{{y:R}}}]}""");
-        Assert.Empty(SceneFiles.Errors(Balls(0.5 + 0.0492)));
-        Assert.Contains("overlaps", SceneFiles.Error(Balls(0.5 + 0.0491)).Problem);
+        string Balls(string y) =>
+            $$"""
+            { "ballSet": { "diameter": "50.8 mm" },
+              "balls": [ { "id": "cue", "x": 1, "y": 0.5, "diameter": "47.6 mm" }, { "id": "9", "x": 1, "y": {{y}} } ] }
+            """;
+        Assert.Empty(SceneFiles.Errors(Balls("0.5492")));
+        Assert.Contains("overlaps ball \"cue\" by 0.1 mm", SceneFiles.Error(Balls("0.5491")).Problem);
     }
 
     // Source: WPA, sights 12.5 in apart on a 9-ft table, so 3.5 diamonds are 43.75 in.
@@ -135,7 +135,15 @@ public sealed class BallPlacementTests
     [Fact]
     public void Errors_found_late_point_into_the_text_too()
     {
-        SceneError error = SceneFiles.Error("{\n \"balls\": [\n  {\"id\":\"cue\",\"x\":1,\"y\":0.5},\n  {\"id\":\"9\",\"x\":1.01,\"y\":0.5}\n ]\n}");
+        SceneError error = SceneFiles.Error(
+            """
+            {
+             "balls": [
+              {"id":"cue","x":1,"y":0.5},
+              {"id":"9","x":1.01,"y":0.5}
+             ]
+            }
+            """);
         Assert.Equal((4, 3), (error.Line!.Value, error.Column!.Value));
     }
 
@@ -143,7 +151,8 @@ public sealed class BallPlacementTests
         CultureInfo.InvariantCulture, $$"""{"balls":[{"id":"9","x":{{x:R}},"y":{{y:R}}}]}""");
 
     private static string Pair(double distance) => string.Create(
-        CultureInfo.InvariantCulture, $$"""{"balls":[{"id":"cue","x":1,"y":0.5},{"id":"9","x":{{1 + distance:R}},"y":0.5}]}""");
+        CultureInfo.InvariantCulture,
+        $$"""{"balls":[{"id":"cue","x":1,"y":0.5},{"id":"9","x":{{1 + distance:R}},"y":0.5}]}""");
 
     private static Vec2 Place(string text) => SceneFiles.Ready(text).Setup.Balls[0].Start.Position;
 }

@@ -11,7 +11,8 @@ public sealed class EquipmentTests
     [Theory]
     [InlineData("carom-10ft", 0.0615, 0.037)]
     [InlineData("snooker-12ft", 0.0525, 0.03675)]
-    public void A_table_brings_its_balls_and_the_height_of_its_cushions(string table, double diameter, double noseHeight)
+    public void A_table_brings_its_balls_and_the_height_of_its_cushions(
+        string table, double diameter, double noseHeight)
     {
         EquipmentSpec used = Of($"\"table\":{{\"preset\":\"{table}\"}}");
         Assert.Equal(diameter, used.BallSet.Diameter);
@@ -66,7 +67,7 @@ public sealed class EquipmentTests
     [Fact]
     public void A_carom_table_may_be_given_pockets()
     {
-        TableSpec table = Of("\"table\":{\"preset\":\"carom-10ft\",\"pockets\":{\"corner\":{\"mouth\":\"5 in\"}}}").Table;
+        TableSpec table = Of("""  "table":{"preset":"carom-10ft","pockets":{"corner":{"mouth":"5 in"}}}  """).Table;
         Assert.Equal(0.127, table.Corner!.Mouth, 1e-16);
         Assert.Equal(EquipmentPresets.DefaultTable.Table.Side, table.Side);
     }
@@ -91,7 +92,9 @@ public sealed class EquipmentTests
 
     [Fact]
     public void A_ball_that_does_not_fit_under_the_nose_is_refused() =>
-        Assert.Equal("balls[0].diameter", SceneFiles.Error("""{"balls":[{"id":"9","x":1,"y":0.5,"diameter":0.1}]}""").Path);
+        Assert.Equal(
+            "balls[0].diameter",
+            SceneFiles.Error("""{"balls":[{"id":"9","x":1,"y":0.5,"diameter":0.1}]}""").Path);
 
     private static EquipmentSpec Of(string fields) => SceneFiles.Ready(SceneFiles.OneBall(fields)).Setup.Equipment;
 }

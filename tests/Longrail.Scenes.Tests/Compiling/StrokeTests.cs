@@ -13,7 +13,8 @@ public sealed class StrokeTests
     [Fact]
     public void A_stroke_through_the_centre_sets_the_ball_moving_along_the_stick()
     {
-        ShotSetup setup = SceneFiles.Ready(SceneFiles.TwoBalls("\"stroke\":{\"aim\":\"30 deg\",\"speed\":\"5 mph\"}")).Setup;
+        ShotSetup setup = SceneFiles.Ready(
+            SceneFiles.TwoBalls("\"stroke\":{\"aim\":\"30 deg\",\"speed\":\"5 mph\"}")).Setup;
         Vec2 velocity = setup.Balls[0].Start.Velocity;
         Assert.Equal(5 * 0.44704, velocity.Length, 1e-15);
         Assert.Equal(Math.PI / 6, velocity.Angle, 1e-15);
@@ -53,10 +54,11 @@ public sealed class StrokeTests
     public void Right_and_above_count_together_for_a_miscue()
     {
         // 0.36 sqrt(2) = 0.509 and 0.37 sqrt(2) = 0.523, on either side of 0.5145.
-        Assert.Empty(SceneFiles.Errors(SceneFiles.OneBall("\"stroke\":{\"tip\":{\"right\":\"0.36 R\",\"above\":\"0.36 R\"}}")));
-        Assert.Contains(
-            "miscue",
-            SceneFiles.Error(SceneFiles.OneBall("\"stroke\":{\"tip\":{\"right\":\"0.37 R\",\"above\":\"0.37 R\"}}")).Problem);
+        Assert.Empty(SceneFiles.Errors(Struck("0.36 R")));
+        Assert.Contains("miscue", SceneFiles.Error(Struck("0.37 R")).Problem);
+
+        static string Struck(string offset) =>
+            SceneFiles.OneBall($$"""  "stroke":{"tip":{"right":"{{offset}}","above":"{{offset}}"} }  """);
     }
 
     [Fact]
@@ -74,7 +76,7 @@ public sealed class StrokeTests
     public void The_stick_s_speed_is_found_again_in_what_the_tip_did()
     {
         ShotSetup setup = SceneFiles.Ready(SceneFiles.OneBall(
-            "\"stroke\":{\"cueSpeed\":3,\"tip\":{\"right\":\"0.3 R\",\"above\":\"-0.2 R\"},\"elevation\":\"7 deg\"}")).Setup;
+            """  "stroke":{"cueSpeed":3,"tip":{"right":"0.3 R","above":"-0.2 R"},"elevation":"7 deg"}  """)).Setup;
         Assert.Equal(3.0, setup.Stroke!.Result.CueSpeed, 1e-14);
     }
 
@@ -90,14 +92,14 @@ public sealed class StrokeTests
     [Theory]
     [InlineData("\"stroke\":{\"ball\":\"8\"}", "stroke.ball", "there is no ball \"8\"")]
     [InlineData("\"stroke\":{\"speed\":1,\"cueSpeed\":1}", "stroke", "both speed and cueSpeed")]
-    [InlineData("\"stroke\":{},\"launch\":[{\"ball\":\"cue\",\"velocity\":[1,0]}]", "launch", "both a stroke and a launch")]
+    [InlineData("\"stroke\":{},\"launch\":[{\"ball\":\"cue\"}]", "launch", "both a stroke and a launch")]
     [InlineData("\"stroke\":{\"aim\":{}}", "stroke.aim", "neither at nor bank")]
     [InlineData("\"stroke\":{\"aim\":{\"at\":\"9\",\"bank\":\"9\"}}", "stroke.aim", "both at and bank")]
     [InlineData("\"stroke\":{\"aim\":{\"at\":\"8\"}}", "stroke.aim.at", "there is no ball \"8\"")]
     [InlineData("\"stroke\":{\"aim\":{\"at\":\"cue\"}}", "stroke.aim.at", "is the ball that is struck")]
     [InlineData("\"stroke\":{\"aim\":{\"bank\":\"9\",\"to\":\"left-side\"}}", "stroke.aim", "a bank needs a pocket")]
     [InlineData(
-        "\"table\":{\"pockets\":\"none\"},\"stroke\":{\"aim\":{\"bank\":\"9\",\"to\":\"left-side\",\"off\":[\"right\"]}}",
+        """ "table":{"pockets":"none"},"stroke":{"aim":{"bank":"9","to":"left-side","off":["right"]}} """,
         "stroke.aim.to", "no pockets")]
     [InlineData("\"launch\":[{\"ball\":\"8\"}]", "launch[0].ball", "there is no ball \"8\"")]
     [InlineData("\"launch\":[{}]", "launch[0].ball", "no ball is named")]

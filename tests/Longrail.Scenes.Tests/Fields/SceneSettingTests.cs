@@ -1,3 +1,4 @@
+using System.Text;
 using Longrail.Physics.Equipment;
 using Longrail.Scenes.Compiling;
 using Longrail.Scenes.Fields;
@@ -9,7 +10,10 @@ namespace Longrail.Scenes.Tests.Fields;
 public sealed class SceneSettingTests
 {
     private static readonly string _scene = SceneFiles.TwoBalls(
-        "\"stroke\":{\"aim\":\"10 deg\",\"speed\":2.2,\"tip\":{\"right\":\"1/8 tip\"}},\"ballSet\":{\"friction\":{\"base\":0.05,\"gain\":0,\"decay\":0}}");
+        """
+        "stroke": {"aim":"10 deg","speed":2.2,"tip":{"right":"1/8 tip"}},
+        "ballSet": {"friction":{"base":0.05,"gain":0,"decay":0}}
+        """);
 
     [Fact]
     public void A_speed_is_set_and_nothing_else_changes()
@@ -44,7 +48,7 @@ public sealed class SceneSettingTests
     [InlineData("stroke.aim.at", "9", "\"at\": \"9\"")]
     [InlineData("title", "A name with spaces", "\"title\": \"A name with spaces\"")]
     public void Values_are_taken_as_a_user_types_them(string path, string value, string expected) =>
-        Assert.Contains(expected, System.Text.Encoding.UTF8.GetString(SceneWriter.ToUtf8(Set(Read(_scene), path, value))));
+        Assert.Contains(expected, Encoding.UTF8.GetString(SceneWriter.ToUtf8(Set(Read(_scene), path, value))));
 
     [Fact]
     public void A_state_takes_back_the_numbers_that_it_stands_for()

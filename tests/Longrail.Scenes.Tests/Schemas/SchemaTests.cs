@@ -9,6 +9,8 @@ namespace Longrail.Scenes.Tests.Schemas;
 
 public sealed class SchemaTests
 {
+    private const string Ball = "\"balls\":[{\"id\":\"cue\",\"x\":1,\"y\":1}]";
+
     private static readonly JsonSchema _scenes = Load(SceneSchema.ToUtf8());
 
     // Comments and trailing commas are no matter of a schema: what is checked is the scene as the reader understands
@@ -30,15 +32,15 @@ public sealed class SchemaTests
     [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":1,\"z\":1}]}")]
     [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":\"1 kg\",\"y\":1}]}")]
     [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":\"one m\",\"y\":1}]}")]
-    [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":1,\"y\":1}],\"cloth\":{\"slidingFriction\":-1}}")]
-    [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":1,\"y\":1}],\"cloth\":{\"slidingFriction\":0}}")]
-    [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":1,\"y\":1}],\"table\":{\"preset\":\"pool-10ft\"}}")]
-    [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":1,\"y\":1}],\"table\":{\"pockets\":\"some\"}}")]
-    [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":1,\"y\":1}],\"stroke\":{\"aim\":{\"bank\":\"9\",\"off\":[\"top\"]}}}")]
-    [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":1,\"y\":1}],\"stroke\":{\"aim\":true}}")]
-    [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":1,\"y\":1}],\"launch\":[{\"ball\":\"cue\",\"velocity\":[1]}]}")]
-    [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":1,\"y\":1}],\"longrail\":\"scene/2\"}")]
-    [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":1,\"y\":1}],\"colour\":1}")]
+    [InlineData("{" + Ball + ",\"cloth\":{\"slidingFriction\":-1}}")]
+    [InlineData("{" + Ball + ",\"cloth\":{\"slidingFriction\":0}}")]
+    [InlineData("{" + Ball + ",\"table\":{\"preset\":\"pool-10ft\"}}")]
+    [InlineData("{" + Ball + ",\"table\":{\"pockets\":\"some\"}}")]
+    [InlineData("{" + Ball + ",\"stroke\":{\"aim\":{\"bank\":\"9\",\"off\":[\"top\"]}}}")]
+    [InlineData("{" + Ball + ",\"stroke\":{\"aim\":true}}")]
+    [InlineData("{" + Ball + ",\"launch\":[{\"ball\":\"cue\",\"velocity\":[1]}]}")]
+    [InlineData("{" + Ball + ",\"longrail\":\"scene/2\"}")]
+    [InlineData("{" + Ball + ",\"colour\":1}")]
     public void What_the_reader_refuses_by_its_form_the_schema_refuses_too(string text)
     {
         Assert.NotEmpty(SceneFiles.Errors(text));
@@ -48,10 +50,10 @@ public sealed class SchemaTests
     [Theory]
     [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":\"2 1/4 in\",\"across\":\"3.5 diamonds\"}]}")]
     [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":\"-1/8 in\",\"y\":\".5m\"}]}")]
-    [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":1,\"y\":1}],\"stroke\":{\"tip\":{\"right\":\"-1/8 tip\",\"above\":\"0.2R\"}}}")]
-    [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":1,\"y\":1}],\"stroke\":{\"aim\":{\"at\":\"9\",\"cut\":\"12 deg left\"}}}")]
-    [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":1,\"y\":1}],\"cloth\":{\"spinDecay\":\"9 rad/s^2\",\"slidingFriction\":\"20 %\"}}")]
-    [InlineData("{\"balls\":[{\"id\":\"cue\",\"x\":1,\"y\":1}],\"cushion\":{\"noseHeight\":\"63.5 %\"}}")]
+    [InlineData("{" + Ball + ",\"stroke\":{\"tip\":{\"right\":\"-1/8 tip\",\"above\":\"0.2R\"}}}")]
+    [InlineData("{" + Ball + ",\"stroke\":{\"aim\":{\"at\":\"9\",\"cut\":\"12 deg left\"}}}")]
+    [InlineData("{" + Ball + ",\"cloth\":{\"spinDecay\":\"9 rad/s^2\",\"slidingFriction\":\"20 %\"}}")]
+    [InlineData("{" + Ball + ",\"cushion\":{\"noseHeight\":\"63.5 %\"}}")]
     public void Every_way_of_writing_a_quantity_fits_the_schema(string text)
     {
         Assert.Empty(SceneReader.Read(text).Errors);
@@ -74,5 +76,6 @@ public sealed class SchemaTests
 
     private static string Text(Scene scene) => Encoding.UTF8.GetString(SceneWriter.ToUtf8(scene));
 
-    private static JsonSchema Load(byte[] schema) => JsonSchema.FromJsonAsync(Encoding.UTF8.GetString(schema)).GetAwaiter().GetResult();
+    private static JsonSchema Load(byte[] schema) =>
+        JsonSchema.FromJsonAsync(Encoding.UTF8.GetString(schema)).GetAwaiter().GetResult();
 }

@@ -31,7 +31,8 @@ public sealed class UnitTableTests
 
     // Source: NIST SP 811, appendix B.8: a mile is 1609.344 m, an hour 3600 s.
     [Fact]
-    public void A_mile_per_hour_is_a_mile_in_an_hour() => Assert.Equal(1609.344 / 3600.0, Factor("mph"), 0.5 * OneRounding);
+    public void A_mile_per_hour_is_a_mile_in_an_hour() =>
+        Assert.Equal(1609.344 / 3600.0, Factor("mph"), 0.5 * OneRounding);
 
     [Fact]
     public void Names_of_units_are_told_apart_by_capitals()
