@@ -55,21 +55,14 @@ public static class ContrastPicture
             Mark = row.IsBase ? null : VariantMark.Of(index - 1),
             Cells = cells,
             TwoThingsChanged = row.TwoThingsChanged,
-            Bank = bank is null ? null : BallTrack.Of(trace, bank.Value).Until(End(trace, row.Bank!)),
+            Bank = bank is null ? null : BallTrack.Of(trace, bank.Value).Until(row.Bank!.Next?.Time ?? trace.Duration),
+            BankRests = row.Bank?.Next?.Kind == ShotEventKind.Stops,
             Cue = cue is null || cue == bank ? null : BallTrack.Of(trace, cue.Value),
             CueMeets = hit?.Time ?? double.PositiveInfinity,
             Starts = [.. trace.Setup.Balls.Select(ball => TablePoint.From(ball.Start.Position))],
             Landing = target is not null && row.Bank?.Target == target ? row.Bank!.LandingMetres : null,
             Difference = Difference(row),
         };
-    }
-
-    // The next thing that happens to the banked ball after its rebound, other than that its skid ends.
-    private static double End(Trace trace, BankReading bank)
-    {
-        ShotEvent? next = trace.Events.Skip(bank.EventIndex + 1).FirstOrDefault(e =>
-            (e.BallA == bank.Ball || e.BallB == bank.Ball) && e.Kind is not ShotEventKind.SlideEnds);
-        return next?.Time ?? trace.Duration;
     }
 
     private static string Difference(ContrastRow row)

@@ -41,7 +41,7 @@ public static class ShotPicture
             Tip = tip is null || stroke is null
                 ? null
                 : new TipView(tip, trace.Setup.Equipment.Cue, trace.Setup.Balls[stroke.Ball].Radius),
-            Cautions = input.Readings.Shot.Cautions,
+            Notes = [.. EventWords.Notes(trace, input.Readings.Shot)],
             TableName = input.TableName,
             Date = input.Date,
         };

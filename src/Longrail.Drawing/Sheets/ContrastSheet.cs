@@ -111,11 +111,17 @@ internal static class ContrastSheet
         svg.Begin("rests");
         foreach (VariantDrawing variant in contrast.Variants)
         {
+            if (variant.BankRests && variant.Bank is { } bank)
+            {
+                string ring = variant.Mark?.Colour ?? Ink.Ghost;
+                svg.Circle(view.ToSheet(bank.EndPoint), view.ToSheet(bank.Radius), "#ffffff", new Pen(ring, Ink.Thin));
+            }
+
             if (variant.Cue is not { Moves: true, End.Phase: Physics.Motion.MotionPhase.AtRest } cue)
                 continue;
             string colour = variant.Mark?.Colour ?? Ink.Ghost;
             SvgPoint end = view.ToSheet(cue.EndPoint);
-            svg.Circle(end, view.ToSheet(cue.Radius), null, new Pen(colour, Ink.Thin));
+            svg.Circle(end, view.ToSheet(cue.Radius), "#ffffff", new Pen(colour, Ink.Thin));
             if (variant.Mark is not null)
             {
                 svg.Text(

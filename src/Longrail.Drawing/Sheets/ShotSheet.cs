@@ -11,12 +11,14 @@ namespace Longrail.Drawing.Sheets;
 internal static class ShotSheet
 {
     private const double KeyTop = Sheet.StripTop + 58;
+    private const double NoteHeight = 33;
+    private const int MostNotes = 4;
 
     internal static string Draw(ShotDrawing shot)
     {
         Viewport view = Sheet.Place(shot.Equipment.Table);
         IReadOnlyList<string> colours = BallInk.Assign(shot.Tracks.Count, shot.Struck);
-        int numbered = EventKey.Room(Sheet.StripBottom - KeyTop - 10, shot.Key.Count);
+        int numbered = EventKey.Room(KeyHeight(shot), shot.Key.Count);
         var taken = new Occupancy();
 
         SvgWriter svg = Sheet.Begin(Title(shot), Description(shot));
@@ -138,11 +140,29 @@ internal static class ShotSheet
             right -= 2 * InsetRadius + 60;
         }
 
-        EventKey.DrawTable(svg, Left, KeyTop, right - Left, Sheet.StripBottom - KeyTop - 10, shot.Key);
+        EventKey.DrawTable(svg, Left, KeyTop, right - Left, KeyHeight(shot), shot.Key);
+        DrawNotes(svg, Left, right - Left, shot);
         TitleBlock.Draw(
             svg, Sheet.BlockLeft, Sheet.StripTop, Sheet.Width - Sheet.Frame - Sheet.BlockLeft,
             Sheet.StripBottom - Sheet.StripTop, Title(shot),
             EquipmentWords.Rows(shot.Equipment, shot.TableName, view.Reduction, shot.Date));
+    }
+
+    private static double KeyHeight(ShotDrawing shot) =>
+        Sheet.StripBottom - KeyTop - 10 - NoteHeight * Math.Min(shot.Notes.Count, MostNotes);
+
+    private static void DrawNotes(SvgWriter svg, double x, double width, ShotDrawing shot)
+    {
+        svg.Begin("notes");
+        int shown = Math.Min(shot.Notes.Count, MostNotes);
+        for (int k = 0; k < shown; k++)
+        {
+            string text = TextWidth.Fit(SvgText.Clean(shot.Notes[k]), width, Ink.Small);
+            double line = Sheet.StripBottom - 16 - NoteHeight * (shown - 1 - k);
+            svg.Text(new SvgPoint(x, line), text, new TextStyle(Ink.Small, Ink.Graphite));
+        }
+
+        svg.End();
     }
 
     private static string Title(ShotDrawing shot) => string.IsNullOrWhiteSpace(shot.Title) ? "A shot" : shot.Title;
