@@ -36,7 +36,7 @@ public class ContrastRunnerTests
     [Fact]
     public void The_base_is_the_scene_as_it_is_and_its_change_is_exactly_zero()
     {
-        Contrast contrast = Run(Alone, Hold.Stick, Vary("stroke.speed", "1.1", "4.4"));
+        Contrast contrast = Run(Alone, Hold.Stick, Vary("stroke.speed", "1.8", "4.4"));
 
         Assert.Equal(["base", "A", "B"], contrast.Rows.Select(r => r.Label));
         Assert.True(contrast.Base.IsBase);
