@@ -18,11 +18,19 @@ public static class ContrastPicture
     /// <param name="contrast">The comparison.</param>
     /// <param name="tableName">What the table is called, or null.</param>
     /// <param name="date">A date to print, or null: a picture never takes one from the clock.</param>
-    public static string Draw(Contrast contrast, string? tableName = null, DateOnly? date = null)
+    public static string Draw(Contrast contrast, string? tableName = null, DateOnly? date = null) =>
+        ContrastSheet.Draw(Reduce(contrast, tableName, date));
+
+    /// <summary>The table alone, for a small screen or a page that has its own words around it: no frame, no table of numbers,
+    /// no title block; the type is larger against the table.</summary>
+    /// <param name="contrast">The comparison.</param>
+    public static string DrawPlan(Contrast contrast) => ContrastSheet.DrawPlan(Reduce(contrast, null, null));
+
+    private static ContrastDrawing Reduce(Contrast contrast, string? tableName, DateOnly? date)
     {
         Trace trace = contrast.Base.Trace;
         ContrastTable table = ContrastTable.Of(contrast);
-        return ContrastSheet.Draw(new ContrastDrawing
+        return new ContrastDrawing
         {
             Title = contrast.Title,
             Varied = string.Join(" and ", contrast.Request.Variations.Select(v => v.Path)),
@@ -38,7 +46,7 @@ public static class ContrastPicture
             Target = contrast.Base.Bank?.Target,
             TableName = tableName,
             Date = date,
-        });
+        };
     }
 
     private static VariantDrawing Reduce(Contrast contrast, ContrastRow row, int index, IReadOnlyList<string> cells)

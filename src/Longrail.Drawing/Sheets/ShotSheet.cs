@@ -13,16 +13,31 @@ internal static class ShotSheet
     private const double KeyTop = Sheet.StripTop + 58;
     private const double NoteHeight = 33;
     private const int MostNotes = 4;
+    private const int MostNumbersOnPlan = 12;
 
     internal static string Draw(ShotDrawing shot)
     {
         Viewport view = Sheet.Place(shot.Equipment.Table);
-        IReadOnlyList<string> colours = BallInk.Assign(shot.Tracks.Count, shot.Struck);
-        int numbered = EventKey.Room(KeyHeight(shot), shot.Key.Count);
-        var taken = new Occupancy();
-
         SvgWriter svg = Sheet.Begin(Title(shot), Description(shot));
         TablePlan.Draw(svg, view, shot.Equipment.Table);
+        DrawShot(svg, view, shot, EventKey.Room(KeyHeight(shot), shot.Key.Count));
+        DrawStrip(svg, view, shot);
+        return svg.Finish();
+    }
+
+    /// <summary>The table alone, without key and title block.</summary>
+    internal static string DrawPlan(ShotDrawing shot)
+    {
+        SvgWriter svg = Sheet.BeginPlan(shot.Equipment.Table, Title(shot), Description(shot), out Viewport view);
+        TablePlan.Draw(svg, view, shot.Equipment.Table, dimensions: false);
+        DrawShot(svg, view, shot, Math.Min(shot.Key.Count, MostNumbersOnPlan));
+        return svg.Finish();
+    }
+
+    private static void DrawShot(SvgWriter svg, Viewport view, ShotDrawing shot, int numbered)
+    {
+        IReadOnlyList<string> colours = BallInk.Assign(shot.Tracks.Count, shot.Struck);
+        var taken = new Occupancy();
         TakePlaces(view, shot, taken);
         DrawTracks(svg, view, shot, colours, taken);
         DrawGhost(svg, view, shot, colours);
@@ -30,8 +45,6 @@ internal static class ShotSheet
         DrawFaces(svg, view, shot, colours, taken);
         double ball = shot.Tracks.Count == 0 ? 0 : view.ToSheet(shot.Tracks[0].Radius);
         EventKey.DrawCircles(svg, view, [.. shot.Key.Take(numbered)], ball, taken);
-        DrawStrip(svg, view, shot);
-        return svg.Finish();
     }
 
     private static void TakePlaces(Viewport view, ShotDrawing shot, Occupancy taken)
