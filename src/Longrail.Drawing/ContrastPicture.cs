@@ -18,11 +18,19 @@ public static class ContrastPicture
     /// <param name="contrast">The comparison.</param>
     /// <param name="tableName">What the table is called, or null.</param>
     /// <param name="date">A date to print, or null: a picture never takes one from the clock.</param>
-    public static string Draw(Contrast contrast, string? tableName = null, DateOnly? date = null)
+    public static string Draw(Contrast contrast, string? tableName = null, DateOnly? date = null) =>
+        ContrastSheet.Draw(Reduce(contrast, tableName, date));
+
+    /// <summary>The table alone, for a small screen or a page that has its own words around it: no frame, no table of numbers,
+    /// no title block; the type is larger against the table.</summary>
+    /// <param name="contrast">The comparison.</param>
+    public static string DrawPlan(Contrast contrast) => ContrastSheet.DrawPlan(Reduce(contrast, null, null));
+
+    private static ContrastDrawing Reduce(Contrast contrast, string? tableName, DateOnly? date)
     {
         Trace trace = contrast.Base.Trace;
         ContrastTable table = ContrastTable.Of(contrast);
-        return ContrastSheet.Draw(new ContrastDrawing
+        return new ContrastDrawing
         {
             Title = contrast.Title,
             Varied = string.Join(" and ", contrast.Request.Variations.Select(v => v.Path)),
@@ -38,7 +46,7 @@ public static class ContrastPicture
             Target = contrast.Base.Bank?.Target,
             TableName = tableName,
             Date = date,
-        });
+        };
     }
 
     private static VariantDrawing Reduce(Contrast contrast, ContrastRow row, int index, IReadOnlyList<string> cells)
@@ -55,21 +63,14 @@ public static class ContrastPicture
             Mark = row.IsBase ? null : VariantMark.Of(index - 1),
             Cells = cells,
             TwoThingsChanged = row.TwoThingsChanged,
-            Bank = bank is null ? null : BallTrack.Of(trace, bank.Value).Until(End(trace, row.Bank!)),
+            Bank = bank is null ? null : BallTrack.Of(trace, bank.Value).Until(row.Bank!.Next?.Time ?? trace.Duration),
+            BankRests = row.Bank?.Next?.Kind == ShotEventKind.Stops,
             Cue = cue is null || cue == bank ? null : BallTrack.Of(trace, cue.Value),
             CueMeets = hit?.Time ?? double.PositiveInfinity,
             Starts = [.. trace.Setup.Balls.Select(ball => TablePoint.From(ball.Start.Position))],
             Landing = target is not null && row.Bank?.Target == target ? row.Bank!.LandingMetres : null,
             Difference = Difference(row),
         };
-    }
-
-    // The next thing that happens to the banked ball after its rebound, other than that its skid ends.
-    private static double End(Trace trace, BankReading bank)
-    {
-        ShotEvent? next = trace.Events.Skip(bank.EventIndex + 1).FirstOrDefault(e =>
-            (e.BallA == bank.Ball || e.BallB == bank.Ball) && e.Kind is not ShotEventKind.SlideEnds);
-        return next?.Time ?? trace.Duration;
     }
 
     private static string Difference(ContrastRow row)

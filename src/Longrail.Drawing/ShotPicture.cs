@@ -14,17 +14,22 @@ public static class ShotPicture
     /// <remarks>The head is on the left. A double line is a skid, a single one a roll; a tick crosses the path every
     /// 0.1 s. Not a film: for the balls between the ticks ask the trace.</remarks>
     /// <exception cref="ArgumentException">Names or stripe axes are not one per ball.</exception>
-    public static string Draw(ShotPictureInput input)
-    {
-        int count = input.Trace.Setup.Balls.Count;
-        if (input.Names.Count != count || (input.StripeAxes is { } axes && axes.Count != count))
-            throw new ArgumentException(
-                $"The shot has {count} balls: give one name and one stripe axis (or null) for each.", nameof(input));
-        return ShotSheet.Draw(Reduce(input));
-    }
+    public static string Draw(ShotPictureInput input) => ShotSheet.Draw(Reduce(input));
+
+    /// <summary>The table alone, for a small screen or a page that has its own words around it: no frame, no key, no title
+    /// block; the type is larger against the table.</summary>
+    /// <exception cref="ArgumentException">Names or stripe axes are not one per ball.</exception>
+    public static string DrawPlan(ShotPictureInput input) => ShotSheet.DrawPlan(Reduce(input));
 
     private static ShotDrawing Reduce(ShotPictureInput input)
     {
+        int count = input.Trace.Setup.Balls.Count;
+        if (input.Names.Count != count || (input.StripeAxes is { } axes && axes.Count != count))
+        {
+            throw new ArgumentException(
+                $"The shot has {count} balls: give one name and one stripe axis (or null) for each.", nameof(input));
+        }
+
         Trace trace = input.Trace;
         StrokeRecord? stroke = trace.Setup.Stroke;
         TipReading? tip = input.Readings.Events.OfType<TipReading>().FirstOrDefault();
@@ -41,7 +46,7 @@ public static class ShotPicture
             Tip = tip is null || stroke is null
                 ? null
                 : new TipView(tip, trace.Setup.Equipment.Cue, trace.Setup.Balls[stroke.Ball].Radius),
-            Cautions = input.Readings.Shot.Cautions,
+            Notes = [.. EventWords.Notes(trace, input.Readings.Shot)],
             TableName = input.TableName,
             Date = input.Date,
         };

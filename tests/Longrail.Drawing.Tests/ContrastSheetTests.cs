@@ -27,6 +27,14 @@ public class ContrastSheetTests
     }
 
     [Fact]
+    public void Two_things_changed_is_said_on_the_table_alone_too()
+    {
+        XElement root = SvgReading.Sound(ContrastSheet.DrawPlan(SyntheticContrast.Speeds(4, twoThings: true)));
+
+        Assert.Contains(SvgReading.All(root, "text"), t => t.Value == "two things changed");
+    }
+
+    [Fact]
     public void One_thing_changed_carries_no_such_mark() =>
         Assert.DoesNotContain("two things", ContrastSheet.Draw(SyntheticContrast.Speeds(3)), StringComparison.Ordinal);
 

@@ -34,6 +34,9 @@ public sealed record BankReading
     /// <see cref="Target"/>.</summary>
     public double? LandingMetres { get; init; }
 
+    /// <summary>What happens to it next, other than that its skid ends; null if the shot is not followed so far.</summary>
+    public ShotEvent? Next { get; init; }
+
     /// <summary>The pocket it went into in the end, or null.</summary>
     public PocketName? Pocket { get; init; }
 
@@ -81,6 +84,8 @@ public sealed record BankReading
             Target = diamonds is null ? null : target,
             LandingDiamonds = diamonds,
             LandingMetres = diamonds * diamond,
+            Next = trace.Events.Skip(at + 1).FirstOrDefault(
+                e => (e.BallA == ball || e.BallB == ball) && e.Kind != ShotEventKind.SlideEnds),
             Pocket = trace.Balls[ball].Pocket,
         };
     }

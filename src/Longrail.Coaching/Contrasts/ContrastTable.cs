@@ -1,6 +1,7 @@
 using System.Globalization;
 using Longrail.Physics.Equipment;
 using Longrail.Physics.Geometry;
+using Longrail.Physics.Shots;
 using Longrail.Scenes;
 
 namespace Longrail.Coaching.Contrasts;
@@ -35,7 +36,7 @@ public sealed record ContrastTable(IReadOnlyList<ContrastColumn> Columns, IReadO
         BankReading? bank = row.Bank;
         cells.AddRange(
         [
-            bank?.Target is { } target ? Text($"{TableWords.Of(target)} {bank.LandingDiamonds:0.00}") : Nothing,
+            Lands(contrast, bank),
             Change(row), Millimetres(row),
             bank?.Rebound.LongOfMirrorDiamonds is { } mirror ? Long(mirror) : Nothing,
             Goes(contrast, row),
@@ -74,12 +75,35 @@ public sealed record ContrastTable(IReadOnlyList<ContrastColumn> Columns, IReadO
         return millimetres == 0 ? "0" : Text($"{millimetres:+0.0;-0.0}");
     }
 
+    private static string Lands(Contrast contrast, BankReading? bank)
+    {
+        if (bank?.Target is { } target)
+            return Text($"{TableWords.Of(target)} {bank.LandingDiamonds:0.00}");
+        if (bank?.Next is not { } next)
+            return Nothing;
+        return next.Kind switch
+        {
+            ShotEventKind.BallsMeet =>
+                $"meets {contrast.Names[next.BallA == bank.Ball ? next.BallB!.Value : next.BallA]} first",
+            ShotEventKind.Stops => "stops before",
+            ShotEventKind.Pocketed => "drops before",
+            _ => Nothing,
+        };
+    }
+
+    // Short and long speak of the pocket that the base makes; without one a ball just stays up.
     private static string Goes(Contrast contrast, ContrastRow row)
     {
         if (row.Bank is not { } bank)
             return "no cushion";
-        string ball = contrast.Names[bank.Ball];
-        return bank.Pocket is { } pocket ? $"{ball} in {TableWords.Of(pocket)}" : $"{ball} stays up";
+        if (bank.Pocket is { } pocket)
+            return $"in {TableWords.Of(pocket)}";
+        return (contrast.Base.Bank?.Pocket, row.Change?.IsLonger) switch
+        {
+            (not null, true) => "misses long",
+            (not null, false) => "misses short",
+            _ => "stays up",
+        };
     }
 
     private static string Long(double diamonds) => Math.Round(diamonds, 2) switch

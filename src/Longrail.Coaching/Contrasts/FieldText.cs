@@ -1,5 +1,8 @@
+using System.Globalization;
 using System.Text.Json;
 using Longrail.Scenes.Compiling;
+using Longrail.Scenes.Fields;
+using Longrail.Scenes.Units;
 using Longrail.Scenes.Writing;
 
 namespace Longrail.Coaching.Contrasts;
@@ -7,11 +10,34 @@ namespace Longrail.Coaching.Contrasts;
 /// <summary>The value of a field as a scene writes it.</summary>
 internal static class FieldText
 {
-    /// <summary>The value in the scene as it was asked for, else in the scene as it is used, else "default".</summary>
+    /// <summary>The value in the scene as it was asked for, else in the scene as it is used, else "default". A bare number
+    /// gets its unit, an angle is shown in degrees.</summary>
     /// <param name="ready">The scene.</param>
     /// <param name="path">The field's path.</param>
     internal static string Of(ReadyScene ready, string path) =>
         Find(SceneWriter.ToUtf8(ready.Asked), path) ?? Find(SceneWriter.ToUtf8(ready.AsUsed), path) ?? "default";
+
+    private static string WithUnit(JsonElement value, string path)
+    {
+        QuantityKind? kind = SceneFields.All.FirstOrDefault(field => field.Path == CataloguePath(path))?.Kind;
+        if (kind is null || kind.IsPlainNumber)
+            return value.GetRawText();
+        if (kind == QuantityKind.Angle || kind == QuantityKind.CutAngle)
+            return (value.GetDouble() * (180 / Math.PI)).ToString("0.######", CultureInfo.InvariantCulture) + " deg";
+        // Some kinds explain their unit after a comma.
+        return $"{value.GetRawText()} {kind.BareUnit.Split(',')[0]}";
+    }
+
+    // "balls.9.x" and "balls[1].x" stand in the catalogue as "balls[].x".
+    private static string CataloguePath(string path)
+    {
+        string[] steps = path.Split('.');
+        if (steps[0] is "balls" or "launch" && steps.Length > 1)
+            return $"{steps[0]}[].{string.Join('.', steps[2..])}";
+        int open = path.IndexOf('[', StringComparison.Ordinal);
+        int close = path.IndexOf(']', StringComparison.Ordinal);
+        return open < 0 || close < open ? path : $"{path[..open]}[]{path[(close + 1)..]}";
+    }
 
     private static string? Find(byte[] scene, string path)
     {
@@ -25,7 +51,12 @@ internal static class FieldText
             at = next;
         }
 
-        return at.ValueKind == JsonValueKind.String ? at.GetString() : at.GetRawText();
+        return at.ValueKind switch
+        {
+            JsonValueKind.String => at.GetString(),
+            JsonValueKind.Number => WithUnit(at, path),
+            _ => at.GetRawText(),
+        };
     }
 
     // A step names a member, a ball by its id, or a place in a list.

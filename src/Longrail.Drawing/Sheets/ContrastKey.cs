@@ -19,7 +19,7 @@ internal static class ContrastKey
     internal static void Draw(SvgWriter svg, double x, double y, double width, double height, ContrastDrawing contrast)
     {
         IEnumerable<int> all = Enumerable.Range(1, contrast.Columns.Count - 1);
-        int[] columns = [.. all.Where(c => !_left.Contains(contrast.Columns[c].Name))];
+        int[] columns = [.. all.Where(c => !_left.Contains(contrast.Columns[c].Name) && SaysAnything(contrast, c))];
         int room = (int)Math.Floor((height - HeadHeight) / LeastRow);
         int shown = contrast.Variants.Count <= room ? contrast.Variants.Count : room - 1;
         double size = Fitting(contrast, columns, shown, width - Sample - 60);
@@ -46,6 +46,9 @@ internal static class ContrastKey
 
         svg.End();
     }
+
+    private static bool SaysAnything(ContrastDrawing contrast, int column) =>
+        contrast.Variants.Any(variant => variant.Cells[column] != "-");
 
     // The largest type size at which all columns have room.
     private static double Fitting(ContrastDrawing contrast, int[] columns, int rows, double width)

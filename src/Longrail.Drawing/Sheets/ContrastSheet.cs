@@ -3,6 +3,7 @@ using Longrail.Drawing.Balls;
 using Longrail.Drawing.Paths;
 using Longrail.Drawing.Svg;
 using Longrail.Drawing.Tables;
+using Longrail.Physics.Equipment;
 
 namespace Longrail.Drawing.Sheets;
 
@@ -15,17 +16,39 @@ internal static class ContrastSheet
     internal static string Draw(ContrastDrawing contrast)
     {
         Viewport view = Sheet.Place(contrast.Equipment.Table);
-        var taken = new Occupancy();
         SvgWriter svg = Sheet.Begin(Title(contrast), Description(contrast));
         TablePlan.Draw(svg, view, contrast.Equipment.Table);
+        DrawShots(svg, view, contrast);
+        DrawStrip(svg, view, contrast);
+        return svg.Finish();
+    }
+
+    /// <summary>The table alone, without table of numbers and title block.</summary>
+    internal static string DrawPlan(ContrastDrawing contrast)
+    {
+        TableSpec table = contrast.Equipment.Table;
+        SvgWriter svg = Sheet.BeginPlan(table, Title(contrast), Description(contrast), out Viewport view);
+        TablePlan.Draw(svg, view, table, dimensions: false);
+        DrawShots(svg, view, contrast);
+        if (contrast.VariesTwoThings)
+        {
+            svg.Text(
+                new SvgPoint(Sheet.PlanWidth / 2, 20), Contrast.TwoThingsMark,
+                new TextStyle(Ink.Small, Ink.Graphite, Bold: true, TextAnchor.Middle));
+        }
+
+        return svg.Finish();
+    }
+
+    private static void DrawShots(SvgWriter svg, Viewport view, ContrastDrawing contrast)
+    {
+        var taken = new Occupancy();
         TakePlaces(view, contrast, taken);
         foreach (VariantDrawing variant in contrast.Variants)
             DrawPaths(svg, view, variant);
         DrawBalls(svg, view, contrast, taken);
         DrawRests(svg, view, contrast);
         DrawLabels(svg, view, contrast, taken);
-        DrawStrip(svg, view, contrast);
-        return svg.Finish();
     }
 
     private static void TakePlaces(Viewport view, ContrastDrawing contrast, Occupancy taken)
@@ -111,11 +134,17 @@ internal static class ContrastSheet
         svg.Begin("rests");
         foreach (VariantDrawing variant in contrast.Variants)
         {
+            if (variant.BankRests && variant.Bank is { } bank)
+            {
+                string ring = variant.Mark?.Colour ?? Ink.Ghost;
+                svg.Circle(view.ToSheet(bank.EndPoint), view.ToSheet(bank.Radius), "#ffffff", new Pen(ring, Ink.Thin));
+            }
+
             if (variant.Cue is not { Moves: true, End.Phase: Physics.Motion.MotionPhase.AtRest } cue)
                 continue;
             string colour = variant.Mark?.Colour ?? Ink.Ghost;
             SvgPoint end = view.ToSheet(cue.EndPoint);
-            svg.Circle(end, view.ToSheet(cue.Radius), null, new Pen(colour, Ink.Thin));
+            svg.Circle(end, view.ToSheet(cue.Radius), "#ffffff", new Pen(colour, Ink.Thin));
             if (variant.Mark is not null)
             {
                 svg.Text(

@@ -32,6 +32,21 @@ internal static class EventWords
         _ => "",
     };
 
+    /// <summary>What is to be said about the shot as a whole, each one line.</summary>
+    internal static IEnumerable<string> Notes(Trace trace, ShotReading shot)
+    {
+        if (shot.DoubleKiss)
+            yield return "Double kiss: cue ball and object ball meet again.";
+        else if (shot.KissGapMillimetres is { } gap)
+            yield return Text($"Kiss gap {gap:0} mm at {shot.KissGapTime:0.00} s.");
+        if (trace.Ended == StopReason.TimeLimit)
+            yield return Text($"Followed for {trace.Duration:0.##} s only.");
+        else if (trace.Ended != StopReason.AtRest)
+            yield return Text($"Not followed beyond {trace.Duration:0.00} s: too many events.");
+        foreach (string caution in shot.Cautions)
+            yield return $"Caution: {caution}";
+    }
+
     /// <summary>A pocket's name as in scene files: "left-side".</summary>
     internal static string Name(PocketName? pocket) => pocket switch
     {

@@ -20,6 +20,10 @@ internal static class Sheet
     /// <summary>Bottom of the strip.</summary>
     internal const double StripBottom = Height - Frame;
 
+    /// <summary>Width of a sheet that shows the table alone: on a screen of 390 pixels the smallest type is then 9 pixels
+    /// high.</summary>
+    internal const double PlanWidth = 960;
+
     /// <summary>Left edge of the title block.</summary>
     internal const double BlockLeft = 2150;
 
@@ -38,6 +42,19 @@ internal static class Sheet
         double left = (Width - whole * table.Length) / 2;
         double middle = (above + below) / 2;
         return new Viewport(left, middle + whole * table.Width / 2, whole);
+    }
+
+    /// <summary>The table alone on a small sheet with type as large as on a big one, and where it lies there.</summary>
+    internal static SvgWriter BeginPlan(TableSpec table, string title, string description, out Viewport view)
+    {
+        const double Margin = 46;
+        double scale = (PlanWidth - 2 * Margin) / (table.Length + 2 * TablePlan.RailWidth);
+        double height = 2 * Margin + scale * (table.Width + 2 * TablePlan.RailWidth);
+        view = new Viewport(
+            Margin + scale * TablePlan.RailWidth, height - Margin - scale * TablePlan.RailWidth, scale);
+        var svg = new SvgWriter(PlanWidth, height, title, description);
+        svg.Rectangle(0, 0, PlanWidth, height, Ink.Paper);
+        return svg;
     }
 
     internal static SvgWriter Begin(string title, string description)

@@ -30,8 +30,8 @@ internal sealed record ShotDrawing
     /// <summary>The stroke for the inset, if there was one.</summary>
     internal TipView? Tip { get; init; }
 
-    /// <summary>Cautions to print, as a rule none.</summary>
-    internal IReadOnlyList<string> Cautions { get; init; } = [];
+    /// <summary>What is to be said about the shot as a whole: kisses, cautions; each one line.</summary>
+    internal IReadOnlyList<string> Notes { get; init; } = [];
 
     internal string? TableName { get; init; }
 

@@ -11,16 +11,33 @@ namespace Longrail.Drawing.Sheets;
 internal static class ShotSheet
 {
     private const double KeyTop = Sheet.StripTop + 58;
+    private const double NoteHeight = 33;
+    private const int MostNotes = 4;
+    private const int MostNumbersOnPlan = 12;
 
     internal static string Draw(ShotDrawing shot)
     {
         Viewport view = Sheet.Place(shot.Equipment.Table);
-        IReadOnlyList<string> colours = BallInk.Assign(shot.Tracks.Count, shot.Struck);
-        int numbered = EventKey.Room(Sheet.StripBottom - KeyTop - 10, shot.Key.Count);
-        var taken = new Occupancy();
-
         SvgWriter svg = Sheet.Begin(Title(shot), Description(shot));
         TablePlan.Draw(svg, view, shot.Equipment.Table);
+        DrawShot(svg, view, shot, EventKey.Room(KeyHeight(shot), shot.Key.Count));
+        DrawStrip(svg, view, shot);
+        return svg.Finish();
+    }
+
+    /// <summary>The table alone, without key and title block.</summary>
+    internal static string DrawPlan(ShotDrawing shot)
+    {
+        SvgWriter svg = Sheet.BeginPlan(shot.Equipment.Table, Title(shot), Description(shot), out Viewport view);
+        TablePlan.Draw(svg, view, shot.Equipment.Table, dimensions: false);
+        DrawShot(svg, view, shot, Math.Min(shot.Key.Count, MostNumbersOnPlan));
+        return svg.Finish();
+    }
+
+    private static void DrawShot(SvgWriter svg, Viewport view, ShotDrawing shot, int numbered)
+    {
+        IReadOnlyList<string> colours = BallInk.Assign(shot.Tracks.Count, shot.Struck);
+        var taken = new Occupancy();
         TakePlaces(view, shot, taken);
         DrawTracks(svg, view, shot, colours, taken);
         DrawGhost(svg, view, shot, colours);
@@ -28,8 +45,6 @@ internal static class ShotSheet
         DrawFaces(svg, view, shot, colours, taken);
         double ball = shot.Tracks.Count == 0 ? 0 : view.ToSheet(shot.Tracks[0].Radius);
         EventKey.DrawCircles(svg, view, [.. shot.Key.Take(numbered)], ball, taken);
-        DrawStrip(svg, view, shot);
-        return svg.Finish();
     }
 
     private static void TakePlaces(Viewport view, ShotDrawing shot, Occupancy taken)
@@ -138,11 +153,29 @@ internal static class ShotSheet
             right -= 2 * InsetRadius + 60;
         }
 
-        EventKey.DrawTable(svg, Left, KeyTop, right - Left, Sheet.StripBottom - KeyTop - 10, shot.Key);
+        EventKey.DrawTable(svg, Left, KeyTop, right - Left, KeyHeight(shot), shot.Key);
+        DrawNotes(svg, Left, right - Left, shot);
         TitleBlock.Draw(
             svg, Sheet.BlockLeft, Sheet.StripTop, Sheet.Width - Sheet.Frame - Sheet.BlockLeft,
             Sheet.StripBottom - Sheet.StripTop, Title(shot),
             EquipmentWords.Rows(shot.Equipment, shot.TableName, view.Reduction, shot.Date));
+    }
+
+    private static double KeyHeight(ShotDrawing shot) =>
+        Sheet.StripBottom - KeyTop - 10 - NoteHeight * Math.Min(shot.Notes.Count, MostNotes);
+
+    private static void DrawNotes(SvgWriter svg, double x, double width, ShotDrawing shot)
+    {
+        svg.Begin("notes");
+        int shown = Math.Min(shot.Notes.Count, MostNotes);
+        for (int k = 0; k < shown; k++)
+        {
+            string text = TextWidth.Fit(SvgText.Clean(shot.Notes[k]), width, Ink.Small);
+            double line = Sheet.StripBottom - 16 - NoteHeight * (shown - 1 - k);
+            svg.Text(new SvgPoint(x, line), text, new TextStyle(Ink.Small, Ink.Graphite));
+        }
+
+        svg.End();
     }
 
     private static string Title(ShotDrawing shot) => string.IsNullOrWhiteSpace(shot.Title) ? "A shot" : shot.Title;

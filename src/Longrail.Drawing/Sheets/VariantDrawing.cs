@@ -19,6 +19,9 @@ internal sealed record VariantDrawing
     /// <summary>The banked ball's way as far as its landing; null if neither ball touches a cushion.</summary>
     internal required BallTrack? Bank { get; init; }
 
+    /// <summary>Whether the banked ball comes to rest there, before it lands.</summary>
+    internal bool BankRests { get; init; }
+
     /// <summary>The cue ball's way; null if it is the banked ball, or nothing was struck.</summary>
     internal required BallTrack? Cue { get; init; }
 

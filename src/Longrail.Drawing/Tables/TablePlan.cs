@@ -19,7 +19,7 @@ internal static class TablePlan
     private const double NumberGap = 14;
     private const double DimensionGap = 66;
 
-    internal static void Draw(SvgWriter svg, Viewport view, TableSpec table)
+    internal static void Draw(SvgWriter svg, Viewport view, TableSpec table, bool dimensions = true)
     {
         var outline = new TableOutline(table);
         svg.Begin("table");
@@ -28,7 +28,8 @@ internal static class TablePlan
         DrawCushions(svg, view, outline);
         DrawSights(svg, view, table);
         DrawNumbers(svg, view, table);
-        DrawDimensions(svg, view, table);
+        if (dimensions)
+            DrawDimensions(svg, view, table);
         svg.End();
     }
 

@@ -36,17 +36,27 @@ public class ContrastRunnerTests
     [Fact]
     public void The_base_is_the_scene_as_it_is_and_its_change_is_exactly_zero()
     {
-        Contrast contrast = Run(Alone, Hold.Stick, Vary("stroke.speed", "1.1", "4.4"));
+        Contrast contrast = Run(Alone, Hold.Stick, Vary("stroke.speed", "1.8", "4.4"));
 
         Assert.Equal(["base", "A", "B"], contrast.Rows.Select(r => r.Label));
         Assert.True(contrast.Base.IsBase);
-        Assert.Equal("2.2", contrast.Base.Values.Single().Text);
+        Assert.Equal("2.2 m/s", contrast.Base.Values.Single().Text);
         Assert.Empty(Differences(Read(Alone), contrast.Base.Scene));
         Assert.Equal(0.0, contrast.Base.Change!.Metres);
         Assert.Equal(0.0, contrast.Base.Change.Diamonds);
         Assert.Null(contrast.Base.Change.IsLonger);
         Assert.NotEqual(0.0, contrast.Rows[1].Change!.Metres);
     }
+
+    [Theory]
+    [InlineData("stroke.aim", "61 deg", "60 deg")]
+    [InlineData("balls.cue.x", "0.9", "0.8 m")]
+    [InlineData("balls[0].x", "0.9", "0.8 m")]
+    [InlineData("cushion.law", "impulse", "yielding")]
+    [InlineData("cloth.slidingFriction", "0.3", "0.2")]
+    public void The_bases_value_is_shown_with_its_unit_also_where_the_scene_leaves_it_to_the_default(
+        string path, string level, string expected) =>
+        Assert.Equal(expected, Run(Alone, Hold.Stick, Vary(path, level)).Base.Values.Single().Text);
 
     [Fact]
     public void A_level_at_which_the_scene_stands_already_is_the_base_in_the_words_it_was_asked_for()
