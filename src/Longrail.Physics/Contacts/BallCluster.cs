@@ -28,7 +28,7 @@ internal sealed class BallCluster
     {
         internal int A, B;
         internal Vec2 Normal;
-        internal double Pressed, Deepest, Friction, Reduced;
+        internal double Pressed, Deepest, Friction, Reduced, Impulse, Across, Up;
         internal bool Returning;
     }
 
@@ -112,7 +112,9 @@ internal sealed class BallCluster
         {
             bool active = false;
             foreach (ref Touch t in touches) t.Pressed += 0.5 * step * Closing(balls, t);
-            foreach (ref Touch t in touches) Kick(balls, sizes, ref t, stiffness, restitution, friction, step);
+            // All pushes of a step are taken from the velocities at its start, so that no pair goes first and a symmetric rack stays so.
+            foreach (ref Touch t in touches) Push(balls, sizes, ref t, stiffness, restitution, friction, step);
+            foreach (ref Touch t in touches) Apply(balls, sizes, t);
             foreach (ref Touch t in touches)
             {
                 double closing = Closing(balls, t);
@@ -132,10 +134,12 @@ internal sealed class BallCluster
     private static double Closing(Span<BallState> balls, in Touch t) =>
         (balls[t.A].Velocity - balls[t.B].Velocity).Dot(t.Normal);
 
-    private static void Kick(
-        Span<BallState> balls, ReadOnlySpan<(double Radius, double Mass)> sizes, ref Touch t, double stiffness, double restitution,
+    /// <summary>Works out what a pair gives each other in a step.</summary>
+    private static void Push(
+        ReadOnlySpan<BallState> balls, ReadOnlySpan<(double Radius, double Mass)> sizes, ref Touch t, double stiffness, double restitution,
         BallFriction friction, double step)
     {
+        t.Impulse = t.Across = t.Up = 0;
         if (t.Pressed <= 0)
         {
             t.Returning = false;
@@ -155,27 +159,30 @@ internal sealed class BallCluster
 
         double force = stiffness * t.Pressed * Math.Sqrt(t.Pressed);
         if (t.Returning) force *= restitution * restitution;
-        double impulse = force * step;
+        t.Impulse = force * step;
+        BallContact.Slip(
+            balls[t.A], sizes[t.A].Radius, balls[t.B], sizes[t.B].Radius, t.Normal, out double slipAcross, out double slipUp);
+        double slip = Math.Sqrt(slipAcross * slipAcross + slipUp * slipUp);
+        // As for a pair at an instant, the coefficient is that of the slip with which the two surfaces met.
+        if (t.Friction < 0) t.Friction = friction.At(slip);
+        if (!(slip > 0)) return;
+        double along = Math.Min(t.Friction * t.Impulse, slip * t.Reduced / 3.5) / slip;
+        t.Across = -along * slipAcross;
+        t.Up = -along * slipUp;
+    }
+
+    private static void Apply(Span<BallState> balls, ReadOnlySpan<(double Radius, double Mass)> sizes, in Touch t)
+    {
+        if (t.Impulse == 0) return;
         ref BallState a = ref balls[t.A];
         ref BallState b = ref balls[t.B];
         (double radiusA, double massA) = sizes[t.A];
         (double radiusB, double massB) = sizes[t.B];
-        BallContact.Slip(a, radiusA, b, radiusB, t.Normal, out double slipAcross, out double slipUp);
-        double slip = Math.Sqrt(slipAcross * slipAcross + slipUp * slipUp);
-        // As for a pair at an instant, the coefficient is that of the slip with which the two surfaces met.
-        if (t.Friction < 0) t.Friction = friction.At(slip);
-        if (slip > 0)
-        {
-            double f = Math.Min(t.Friction * impulse, slip * t.Reduced / 3.5);
-            double across = -f * slipAcross / slip;
-            double up = -f * slipUp / slip;
-            Vec2 left = t.Normal.Left;
-            BallContact.Apply(ref a, radiusA, massA, t.Normal, left, across, up, 1.0);
-            BallContact.Apply(ref b, radiusB, massB, t.Normal, left, across, up, -1.0);
-        }
-
-        a = a with { Velocity = a.Velocity - (impulse / massA) * t.Normal };
-        b = b with { Velocity = b.Velocity + (impulse / massB) * t.Normal };
+        Vec2 left = t.Normal.Left;
+        BallContact.Apply(ref a, radiusA, massA, t.Normal, left, t.Across, t.Up, 1.0);
+        BallContact.Apply(ref b, radiusB, massB, t.Normal, left, t.Across, t.Up, -1.0);
+        a = a with { Velocity = a.Velocity - (t.Impulse / massA) * t.Normal };
+        b = b with { Velocity = b.Velocity + (t.Impulse / massB) * t.Normal };
     }
 
     /// <summary>Takes out the little energy that finite steps may have added, without touching the momentum.</summary>

@@ -13,7 +13,7 @@ internal static class CushionImpulse
     private const int StepsToStop = 24;
 
     /// <summary>More steps than a contact takes unless a slip hovers near zero.</summary>
-    private const int UsualSteps = 400;
+    private const int UsualSteps = 120;
 
     /// <summary>Far more steps than any contact takes (tens); ends the loop if friction beyond all reason keeps pulling the ball in.</summary>
     private const int StepLimit = 2000;
@@ -54,7 +54,7 @@ internal static class CushionImpulse
         ref double lift, bool stopAtZeroSpeed, double stopAtWork)
     {
         double slack = StickSlip.Slack(1.0, 0.0, 0.0);
-        NoseBedForces forces = StickSlip.Decide(u, 1.0, 0.0, law, slack, hovering, ref modes);
+        NoseBedForces forces = StickSlip.Decide(ref u, 1.0, 0.0, law, slack, step, hovering, ref modes);
         LocalMotion k1 = forces.Rates(1.0, law);
         step = StickSlip.LongestStep(u, k1, forces, 1.0, law, modes, step);
         double noseMargin = modes.NoseSticks ? forces.NoseMargin(1.0, law) : 0;

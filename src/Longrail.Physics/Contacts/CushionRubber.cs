@@ -17,7 +17,7 @@ internal static class CushionRubber
     private const double DepthRounding = 1e-13;
 
     /// <summary>More steps than a stretch takes unless a slip hovers near zero.</summary>
-    private const int UsualSteps = 80;
+    private const int UsualSteps = 40;
 
     /// <summary>More steps than a stretch can need; what is left of the stretch is then left to the next one.</summary>
     private const int StepLimit = 1000;
@@ -77,7 +77,8 @@ internal static class CushionRubber
         bool loses = slot.Loses;
         double normal = law.Force(depth, loses);
         double slack = StickSlip.Slack(normal, law.Gravity, law.Rounding);
-        NoseBedForces forces = StickSlip.Decide(u, normal, law.Gravity, law.Friction, slack, hovering, ref modes);
+        NoseBedForces forces = StickSlip.Decide(ref u, normal, law.Gravity, law.Friction, slack, law.LongestStep, hovering, ref modes);
+        ball = ball.Moving(u, into);
         LocalMotion rates = forces.Rates(normal, law.Friction);
         PressedBall k1 = PressedBall.Rate(ball.Velocity, rates, into);
         step = StickSlip.LongestStep(u, rates, forces, normal, law.Friction, modes, step);

@@ -28,31 +28,27 @@ internal readonly record struct LocalMotion(double Vx, double Vy, double Ax, dou
         into = Vy + Ax;
     }
 
-    /// <summary>Direction of the slip at the nose; shorter than one where the contact creeps.</summary>
+    /// <summary>Direction of the slip at the nose.</summary>
     internal void NoseDirection(in NoseBedLaw law, in StickModes modes, out double x, out double y)
     {
         NoseSlip(law, out x, out y);
-        Direct(ref x, ref y, modes, modes.NoseCreeps, modes.NoseX, modes.NoseY);
+        Direct(ref x, ref y, modes.NoseSetsOut, modes.Still, modes.NoseX, modes.NoseY);
     }
 
-    /// <summary>Direction of the slip at the bed; shorter than one where the contact creeps.</summary>
+    /// <summary>Direction of the slip at the bed.</summary>
     internal void BedDirection(in StickModes modes, out double x, out double y)
     {
         BedSlip(out x, out y);
-        Direct(ref x, ref y, modes, modes.BedCreeps, modes.BedX, modes.BedY);
+        Direct(ref x, ref y, modes.BedSetsOut, modes.Still, modes.BedX, modes.BedY);
     }
 
-    private static void Direct(ref double x, ref double y, in StickModes modes, bool creeps, double setOutX, double setOutY)
+    private static void Direct(ref double x, ref double y, bool setsOut, double still, double settledX, double settledY)
     {
         double speed = Math.Sqrt(x * x + y * y);
-        if (creeps)
+        if (setsOut || speed <= still)
         {
-            speed = Math.Max(speed, modes.Creep);
-        }
-        else if (speed <= modes.Still)
-        {
-            x = setOutX;
-            y = setOutY;
+            x = settledX;
+            y = settledY;
             return;
         }
 

@@ -15,6 +15,9 @@ internal readonly record struct PressedBall(Vec2 Position, Vec2 Velocity, Vec3 S
         return new LocalMotion(Velocity.Dot(along), Velocity.Dot(into), surface.Dot(along), surface.Dot(into), Surface.Z);
     }
 
+    /// <summary>The same ball with its motion given in a cushion's frame.</summary>
+    internal PressedBall Moving(in LocalMotion u, Vec2 into) => Rate(Vec2.Zero, u, into) with { Position = Position };
+
     internal static PressedBall Rate(Vec2 velocity, in LocalMotion rates, Vec2 into)
     {
         Vec2 along = into.Right;

@@ -1,37 +1,38 @@
 namespace Longrail.Physics.Contacts;
 
-/// <summary>Which of the two contacts stick, and which creep.</summary>
+/// <summary>How the two contacts of a pressed ball stand: stuck, slipping, or setting out.</summary>
 /// <remarks>
-/// A contact whose slip has died sticks if Coulomb's law can hold it; otherwise it slips on in a direction of its own. If the law can only just
-/// not hold it, its slip stays near zero and its direction turns ever faster, which no step can follow; such a contact creeps: below
-/// <see cref="Creep"/> its friction is taken as proportional to its slip. That is wrong by at most the creep speed, a few
-/// ten-thousandths of the ball's, and rare.
+/// A contact whose slip has all but died sticks if Coulomb's law can hold it; otherwise it slips on. Where the law can only just not hold it, the
+/// slip grows slowly out of nothing while its direction settles at once to the one in which it can grow. No step can follow that settling,
+/// nor need it: while the slip is that slow the contact <em>sets out</em>, with its direction taken as settled.
 /// </remarks>
 internal struct StickModes
 {
-    /// <summary>Slip speed below which a contact counts as not slipping, as a part of the ball's largest speed.</summary>
+    /// <summary>Slip speed below which a contact shows no direction, as a part of the ball's largest speed.</summary>
     private const double StillFraction = 1e-7;
 
-    /// <summary>Slip speed below which a creeping contact's friction falls off, as a part of the ball's largest speed.</summary>
-    private const double CreepFraction = 3e-4;
+    /// <summary>Slip speed at which a contact may begin to stick, as a part of the ball's largest speed. The last of its slip is then
+    /// taken out at once, at a cost of about a tenth of this.</summary>
+    private const double SlowFraction = 5e-5;
 
     internal bool NoseSticks, BedSticks;
 
-    internal bool NoseCreeps, BedCreeps;
+    /// <summary>Whether a contact's slip is too slow to follow its turning: its direction is then the settled one below.</summary>
+    internal bool NoseSetsOut, BedSetsOut;
 
-    /// <summary>Direction of slip where its speed is too small to show one: the way it sets out once it cannot be held.</summary>
+    /// <summary>The settled directions of slip.</summary>
     internal double NoseX, NoseY, BedX, BedY;
 
-    /// <summary>Slip speed below which a contact counts as not slipping, m/s.</summary>
+    /// <summary>Slip speed below which a contact shows no direction, m/s.</summary>
     internal double Still;
 
-    /// <summary>Slip speed below which a creeping contact's friction falls off, m/s.</summary>
-    internal double Creep;
+    /// <summary>Slip speed at which a contact may begin to stick, m/s.</summary>
+    internal double Slow;
 
     /// <summary>Sets both thresholds for a ball whose largest speed is given.</summary>
     internal void ScaleTo(double speed)
     {
         Still = StillFraction * speed;
-        Creep = CreepFraction * speed;
+        Slow = SlowFraction * speed;
     }
 }

@@ -4,20 +4,26 @@ namespace Longrail.Physics.Contacts;
 internal static class StickSlip
 {
     /// <summary>A step towards zero slip goes this part of the way, so that the slip's direction is followed to the end.</summary>
-    private const double ApproachFraction = 0.9;
+    private const double ApproachFraction = 0.5;
 
     /// <summary>Sticking needs this much in hand, as a part of the load. A contact on the very edge of Coulomb's law lets go, so that a
     /// step that ends where it lets go is not tried again and again.</summary>
     private const double InHand = 1e-9;
 
     /// <summary>Rounds of the search for the direction in which slip sets out.</summary>
-    private const int SetOutRounds = 6;
+    private const int SettleRounds = 6;
 
-    /// <summary>Step times rate of turning of a slip; small enough for fourth order to follow it to about 1e-4 of the slip a step.</summary>
-    private const double TurnStep = 0.5;
+    /// <summary>Largest turn of a slip in a step, radians; fourth order follows it to about 1e-5 of the slip.</summary>
+    private const double TurnStep = 0.12;
 
-    /// <summary>Step times rate of a creeping contact; Runge-Kutta's fourth order is stable up to 2.78.</summary>
-    private const double CreepStep = 1.5;
+    /// <summary>Step times rate of settling of a slip's direction; Runge-Kutta's fourth order is stable up to 2.78.</summary>
+    private const double SettleStep = 2.0;
+
+    /// <summary>A slip whose turning would need steps this much shorter than usual is taken as settled while it sets out.</summary>
+    private const double SettledAt = 1.0 / 16;
+
+    /// <summary>Friction shortens and turns a slip at 7/2 of its own size along the rail and at the bed; a little less up the face.</summary>
+    private const double SlipResponse = 3.5;
 
     /// <summary>What a contact must have in hand to stick, in the units of the forces.</summary>
     /// <param name="normal">Normal force at the nose.</param>
@@ -25,22 +31,31 @@ internal static class StickSlip
     /// <param name="rounding">How far rounding of the ball's place can change the normal force.</param>
     internal static double Slack(double normal, double gravity, double rounding) => InHand * (normal + gravity) + rounding;
 
-    /// <summary>Decides the modes at the start of a step: a contact without slip sticks if Coulomb's law can hold it, else it sets out anew.</summary>
-    /// <param name="u">Motion in the cushion's frame.</param>
+    /// <summary>Decides the modes at the start of a step: a contact whose slip is all but gone sticks if Coulomb's law can hold it, else it
+    /// slips on.</summary>
+    /// <remarks>When a contact begins to stick, what is left of its slip is taken out by the friction impulse that does just that. Its size does
+    /// hardly depend on the way in which the slip dies.</remarks>
+    /// <param name="u">Motion in the cushion's frame; changed by as much as a dying slip.</param>
     /// <param name="normal">Normal force at the nose per unit mass.</param>
     /// <param name="gravity">Weight per unit mass.</param>
     /// <param name="law">Angles and coefficients.</param>
     /// <param name="slack">What a contact must have in hand to stick: see <see cref="Slack"/>.</param>
-    /// <param name="hovering">Whether so many steps have been taken that a slip must be hovering near zero: it then creeps.</param>
+    /// <param name="step">The usual step, in the units of the rates.</param>
+    /// <param name="hovering">Whether so many steps have been taken that a slip must be hovering near zero.</param>
     /// <param name="modes">Changed to what is decided.</param>
     /// <returns>The forces in the modes decided.</returns>
     internal static NoseBedForces Decide(
-        in LocalMotion u, double normal, double gravity, in NoseBedLaw law, double slack, bool hovering, ref StickModes modes)
+        ref LocalMotion u, double normal, double gravity, in NoseBedLaw law, double slack, double step, bool hovering,
+        ref StickModes modes)
     {
+        bool noseStuck = modes.NoseSticks;
+        bool bedStuck = modes.BedSticks;
         u.NoseSlip(law, out double x, out double y);
-        Classify(x * x + y * y, modes, hovering, ref modes.NoseSticks, ref modes.NoseCreeps);
+        double noseSlip = Math.Sqrt(x * x + y * y);
         u.BedSlip(out x, out y);
-        Classify(x * x + y * y, modes, hovering, ref modes.BedSticks, ref modes.BedCreeps);
+        double bedSlip = Math.Sqrt(x * x + y * y);
+        modes.NoseSticks = noseStuck || noseSlip <= modes.Slow;
+        modes.BedSticks = bedStuck || bedSlip <= modes.Slow;
 
         // Each round lets go what cannot be held, so there are at most three.
         while (true)
@@ -48,43 +63,113 @@ internal static class StickSlip
             NoseBedForces forces = NoseBedForces.At(u, normal, gravity, law, modes);
             bool noseHolds = !modes.NoseSticks || forces.NoseMargin(normal, law) >= slack;
             bool bedHolds = !modes.BedSticks || forces.BedMargin(law) >= slack;
-            if (noseHolds && bedHolds) return forces;
+            if (noseHolds && bedHolds)
+            {
+                if (modes.NoseSticks && !noseStuck) u = StopNoseSlip(u, law, modes.BedSticks && bedStuck);
+                if (modes.BedSticks && !bedStuck) u = StopBedSlip(u, law, modes.NoseSticks);
+                return Settle(u, forces, normal, gravity, law, step, hovering, noseSlip, bedSlip, ref modes);
+            }
 
             // If neither holds with the other, the bed may hold alone: it carries the weight before the rubber pushes.
-            if (!noseHolds) NoseSetsOut(u, forces, normal, gravity, law, ref modes);
-            else BedSetsOut(u, forces, normal, gravity, law, ref modes);
+            if (!noseHolds)
+            {
+                modes.NoseSticks = false;
+                modes.NoseSetsOut |= noseStuck || noseSlip <= modes.Still;
+                if (modes.NoseSetsOut) Toward(-forces.NoseAlong, -forces.NoseUp, ref modes.NoseX, ref modes.NoseY);
+            }
+            else
+            {
+                modes.BedSticks = false;
+                modes.BedSetsOut |= bedStuck || bedSlip <= modes.Still;
+                if (modes.BedSetsOut) Toward(-forces.BedAlong, -forces.BedInto, ref modes.BedX, ref modes.BedY);
+            }
         }
     }
 
-    /// <summary>Finds the direction in which slip sets out: the one in which friction against it lets it grow.</summary>
-    /// <remarks>A fixed point, found by iteration from the direction against the friction that sticking would have needed. It is exact where
-    /// slip turns round on a line, and converges fast because the two directions are almost equally easy.</remarks>
-    private static void NoseSetsOut(
-        in LocalMotion u, in NoseBedForces stuck, double normal, double gravity, in NoseBedLaw law, ref StickModes modes)
+    /// <summary>Finds the settled directions of slips that set out, and notes which do no longer.</summary>
+    /// <remarks>The direction is a fixed point: the one in which the slip would go without friction against it, given that friction. It is exact
+    /// where slip turns round on a line, and found fast because both directions are almost equally easy (3.5 along, 2.5 + sin^2 up).</remarks>
+    private static NoseBedForces Settle(
+        in LocalMotion u, in NoseBedForces decided, double normal, double gravity, in NoseBedLaw law, double step, bool hovering,
+        double noseSlip, double bedSlip, ref StickModes modes)
     {
-        modes.NoseSticks = false;
-        Toward(-stuck.NoseAlong, -stuck.NoseUp, ref modes.NoseX, ref modes.NoseY);
-        for (int i = 0; i < SetOutRounds; i++)
+        double noseRate = SlipResponse * law.NoseFriction * normal;
+        double bedRate = SlipResponse * law.BedFriction * decided.BedLoad;
+        modes.NoseSetsOut = SetsOut(modes.NoseSetsOut || hovering, modes.NoseSticks, noseSlip, noseRate, step, modes.Still);
+        modes.BedSetsOut = SetsOut(modes.BedSetsOut || hovering, modes.BedSticks, bedSlip, bedRate, step, modes.Still);
+        if (!modes.NoseSetsOut && !modes.BedSetsOut) return decided;
+        NoseBedForces forces = NoseBedForces.At(u, normal, gravity, law, modes);
+        for (int i = 0; i < SettleRounds; i++)
         {
-            LocalMotion rates = NoseBedForces.At(u, normal, gravity, law, modes).Rates(normal, law);
-            rates.NoseSlip(law, out double x, out double y);
-            if (x * modes.NoseX + y * modes.NoseY <= 0) return;
-            Toward(x, y, ref modes.NoseX, ref modes.NoseY);
+            LocalMotion rates = forces.Rates(normal, law);
+            if (modes.NoseSetsOut)
+            {
+                rates.NoseSlip(law, out double x, out double y);
+                Toward(x + noseRate * modes.NoseX, y + noseRate * modes.NoseY, ref modes.NoseX, ref modes.NoseY);
+            }
+
+            if (modes.BedSetsOut)
+            {
+                bedRate = SlipResponse * law.BedFriction * forces.BedLoad;
+                rates.BedSlip(out double x, out double y);
+                Toward(x + bedRate * modes.BedX, y + bedRate * modes.BedY, ref modes.BedX, ref modes.BedY);
+            }
+
+            forces = NoseBedForces.At(u, normal, gravity, law, modes);
         }
+
+        return forces;
     }
 
-    private static void BedSetsOut(
-        in LocalMotion u, in NoseBedForces stuck, double normal, double gravity, in NoseBedLaw law, ref StickModes modes)
+    private static bool SetsOut(bool candidate, bool sticks, double slip, double rate, double step, double still) =>
+        !sticks && (slip <= still || (candidate && slip < SettledAt * rate * step));
+
+    /// <summary>Takes the slip at the nose out; the bed's stays as it is where it sticks.</summary>
+    private static LocalMotion StopNoseSlip(in LocalMotion u, in NoseBedLaw law, bool bedHeld)
     {
-        modes.BedSticks = false;
-        Toward(-stuck.BedAlong, -stuck.BedInto, ref modes.BedX, ref modes.BedY);
-        for (int i = 0; i < SetOutRounds; i++)
+        u.NoseSlip(law, out double along, out double up);
+        double s = law.Sin;
+        double crossAlong = 1 - 2.5 * s;
+        double crossUp = 2.5 - s;
+        NoseBedForces impulse = default;
+        if (bedHeld)
         {
-            LocalMotion rates = NoseBedForces.At(u, normal, gravity, law, modes).Rates(normal, law);
-            rates.BedSlip(out double x, out double y);
-            if (x * modes.BedX + y * modes.BedY <= 0) return;
-            Toward(x, y, ref modes.BedX, ref modes.BedY);
+            impulse.NoseAlong = -along * 3.5 / (12.25 - crossAlong * crossAlong);
+            impulse.BedAlong = -crossAlong * impulse.NoseAlong / 3.5;
+            impulse.NoseUp = -up * 3.5 / (3.5 * (2.5 + s * s) - crossUp * crossUp);
+            impulse.BedInto = -crossUp * impulse.NoseUp / 3.5;
         }
+        else
+        {
+            impulse.NoseAlong = -along / 3.5;
+            impulse.NoseUp = -up / (2.5 + s * s);
+        }
+
+        return u.Plus(impulse.Rates(0, law), 1.0);
+    }
+
+    /// <summary>Takes the slip at the bed out; the nose's stays as it is where it sticks.</summary>
+    private static LocalMotion StopBedSlip(in LocalMotion u, in NoseBedLaw law, bool noseHeld)
+    {
+        u.BedSlip(out double along, out double into);
+        double s = law.Sin;
+        double crossAlong = 1 - 2.5 * s;
+        double crossUp = 2.5 - s;
+        NoseBedForces impulse = default;
+        if (noseHeld)
+        {
+            impulse.BedAlong = -along * 3.5 / (12.25 - crossAlong * crossAlong);
+            impulse.NoseAlong = -crossAlong * impulse.BedAlong / 3.5;
+            impulse.BedInto = -into * (2.5 + s * s) / (3.5 * (2.5 + s * s) - crossUp * crossUp);
+            impulse.NoseUp = -crossUp * impulse.BedInto / (2.5 + s * s);
+        }
+        else
+        {
+            impulse.BedAlong = -along / 3.5;
+            impulse.BedInto = -into / 3.5;
+        }
+
+        return u.Plus(impulse.Rates(0, law), 1.0);
     }
 
     private static void Toward(double x, double y, ref double directionX, ref double directionY)
@@ -95,30 +180,24 @@ internal static class StickSlip
         directionY = y / length;
     }
 
-    /// <summary>The longest step that neither carries a slip past zero nor upsets a creeping contact.</summary>
+    /// <summary>The longest step that does not carry a slip past zero, nor turns it faster than can be followed.</summary>
     internal static double LongestStep(
         in LocalMotion u, in LocalMotion rates, in NoseBedForces forces, double normal, in NoseBedLaw law, in StickModes modes, double step)
     {
-        if (modes.NoseCreeps)
-        {
-            step = Math.Min(step, CreepStep * modes.Creep / (3.5 * law.NoseFriction * normal));
-        }
-        else if (!modes.NoseSticks)
+        if (!modes.NoseSticks)
         {
             u.NoseSlip(law, out double x, out double y);
             rates.NoseSlip(law, out double dx, out double dy);
-            step = Approach(x, y, dx, dy, law.NoseFriction * normal, modes.Still, step);
+            double turning = modes.NoseSetsOut ? 0 : SlipResponse * law.NoseFriction * normal;
+            step = Approach(x, y, dx, dy, turning, modes.Still, step);
         }
 
-        if (modes.BedCreeps)
-        {
-            step = Math.Min(step, CreepStep * modes.Creep / (3.5 * law.BedFriction * forces.BedLoad));
-        }
-        else if (!modes.BedSticks)
+        if (!modes.BedSticks)
         {
             u.BedSlip(out double x, out double y);
             rates.BedSlip(out double dx, out double dy);
-            step = Approach(x, y, dx, dy, law.BedFriction * forces.BedLoad, modes.Still, step);
+            double turning = modes.BedSetsOut ? 0 : SlipResponse * law.BedFriction * forces.BedLoad;
+            step = Approach(x, y, dx, dy, turning, modes.Still, step);
         }
 
         return step;
@@ -136,24 +215,19 @@ internal static class StickSlip
         return modes.BedSticks ? Math.Min(fraction, Held(bedMargin, forces.BedMargin(law), slack)) : fraction;
     }
 
-    private static void Classify(double slipSquared, in StickModes modes, bool hovering, ref bool sticks, ref bool creeps)
-    {
-        bool slow = slipSquared <= modes.Creep * modes.Creep;
-        if (!slow) creeps = false;
-        else if (!creeps && slipSquared <= modes.Still * modes.Still) sticks = true;
-        else if (hovering && !sticks) creeps = true;
-    }
-
     private static double Held(double start, double end, double slack) => end < -slack ? start / (start - end) : 1.0;
 
-    /// <summary>A step that neither carries a slip past zero nor, where the slip is slow, turns its direction faster than can be followed.</summary>
-    private static double Approach(double x, double y, double dx, double dy, double friction, double still, double step)
+    private static double Approach(double x, double y, double dx, double dy, double turning, double still, double step)
     {
         double square = x * x + y * y;
         if (square <= still * still) return step;
-        double slip = Math.Sqrt(square);
-        // Friction turns and shortens the slip at a rate of about 7/2 friction/|slip|.
-        step = Math.Min(step, TurnStep * slip / (3.5 * friction));
+        if (turning > 0)
+        {
+            double turn = Math.Abs(x * dy - y * dx);
+            step = Math.Min(step, SettleStep * Math.Sqrt(square) / turning);
+            if (step * turn > TurnStep * square) step = TurnStep * square / turn;
+        }
+
         double closing = -(x * dx + y * dy);
         return closing > 0 ? Math.Min(step, ApproachFraction * square / closing) : step;
     }
