@@ -94,11 +94,15 @@ public static class SceneGen
         from balls in Gen.OneOf(Scattered(1, 2), Scattered(3, 16), Frozen, Grazing)
         select Fitted(equipment, balls);
 
-    /// <summary>One or two balls on a table without pockets: few enough contacts that rounding does not grow beyond bounds.</summary>
+    /// <summary>One or two balls: few enough contacts that rounding does not grow beyond bounds.</summary>
     public static Gen<ShotSetup> SmallShot { get; } =
         from equipment in Equipment
         from balls in Scattered(1, 2)
-        select Fitted(equipment with { Table = TestEquipment.Plain.Table }, balls);
+        select Fitted(equipment, balls);
+
+    /// <summary>The same on a table without pockets.</summary>
+    public static Gen<ShotSetup> SmallPlainShot { get; } =
+        SmallShot.Select(shot => shot with { Equipment = shot.Equipment with { Table = TestEquipment.Plain.Table } });
 
     private static ShotBall[] Place(int[] cells, double[] jitter, (Vec2 Velocity, Vec3 Spin)[] motions)
     {
