@@ -44,6 +44,16 @@ public class ThrowTests
     }
 
     [Fact]
+    public void Cuts_and_side_throw_as_tabled_in_metres_per_second()
+    {
+        foreach (GoldenRow row in GoldenTable.Load("throw-metric").Rows)
+        {
+            double thrown = Plays.Throw(_balls, row["speed"].Value, row["cut"].Value, row["roll"].Value, -2.5 * row["side"].Value);
+            Expect.Printed(row["throw"], thrown, $"{row}");
+        }
+    }
+
+    [Fact]
     public void Throw_of_a_stun_shot_peaks_where_and_as_high_as_tabled()
     {
         foreach (GoldenRow row in GoldenTable.Load("throw-stun-peak").Rows)
