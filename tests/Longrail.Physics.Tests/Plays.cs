@@ -11,12 +11,15 @@ namespace Longrail.Physics.Tests;
 /// <summary>Short ways to play the few shots that most checks are made of.</summary>
 internal static class Plays
 {
-    /// <summary>A gap so small that nothing changes over it, metres: at 1 m/s on this cloth the speed falls by 2e-9.</summary>
+    /// <summary>A gap so small that nothing changes over it, metres: at 1 m/s on this cloth the speed falls by
+    /// 2e-9.</summary>
     internal const double Hair = 1e-9;
 
-    internal static Trace Play(this ShotSetup setup, double maxTime = 1000) => ShotRunner.Run(setup, new ShotOptions(maxTime));
+    internal static Trace Play(this ShotSetup setup, double maxTime = 1000) =>
+        ShotRunner.Run(setup, new ShotOptions(maxTime));
 
-    /// <summary>A cue ball that goes along +x hits a resting ball so that it is cut to the left (positive) or right.</summary>
+    /// <summary>A cue ball that goes along +x hits a resting ball so that it is cut to the left (positive) or
+    /// right.</summary>
     /// <param name="equipment">The equipment.</param>
     /// <param name="speed">Speed, m/s.</param>
     /// <param name="cut">Angle from the way to the line of centres, radians.</param>
@@ -32,7 +35,8 @@ internal static class Plays
     internal static ShotEvent Meet(EquipmentSpec equipment, double speed, double cut, double roll, double side) =>
         Hit(equipment, speed, cut, roll, side).Play(0.01).Events.First(e => e.Kind == ShotEventKind.BallsMeet);
 
-    /// <summary>Throw of that meeting, degrees, positive towards where the cue ball was going (a plain cut under-cuts).</summary>
+    /// <summary>Throw of that meeting, degrees, positive towards where the cue ball was going (a plain cut
+    /// under-cuts).</summary>
     internal static double Throw(EquipmentSpec equipment, double speed, double cutDegrees, double roll, double side = 0)
     {
         double cut = cutDegrees * Math.PI / 180;
@@ -42,9 +46,16 @@ internal static class Plays
         return -Math.Atan2(line.Cross(way), line.Dot(way)) * 180 / Math.PI;
     }
 
-    /// <summary>A ball that goes into a cushion, and the rebound in the rail's frame with speeds over the speed in.</summary>
+    /// <summary>A ball that goes into a cushion, and the rebound in the rail's frame with speeds over the speed
+    /// in.</summary>
     internal static RailMotion Rebound(
-        EquipmentSpec equipment, CushionName cushion, double speed, double angleDegrees, double roll, double side, double radius = R)
+        EquipmentSpec equipment,
+        CushionName cushion,
+        double speed,
+        double angleDegrees,
+        double roll,
+        double side,
+        double radius = R)
     {
         ReferenceRail rail = ReferenceRail.Of(equipment.Table).Single(r => r.Name == cushion);
         RailMotion motion = CushionTable.In(angleDegrees, roll, side, radius);
@@ -54,7 +65,8 @@ internal static class Plays
         Vec2 place = middle - into * (rail.Depth(middle.X, middle.Y, reach) + Hair);
         var ball = new ReferenceBall { Radius = radius, Mass = M, X = place.X, Y = place.Y };
         rail.Out(Scaled(motion, speed), ball);
-        ShotEvent e = equipment.With(new ShotBall(radius, M, ball.State)).Play(0.1).Events.First(x => x.Kind == ShotEventKind.Cushion);
+        ShotEvent e = equipment.With(new ShotBall(radius, M, ball.State)).Play(0.1).Events.First(
+            x => x.Kind == ShotEventKind.Cushion);
         Assert.Equal(cushion, e.Cushion);
         return Scaled(rail.In(ReferenceBall.From(new ShotBall(radius, M, e.AfterA))), 1 / speed);
     }

@@ -14,7 +14,8 @@ public static class Expect
             $"{what}: expected {expected:R}, was {actual:R}; off by {actual - expected:G3}, allowed {tolerance:G3}."));
     }
 
-    /// <summary>Two numbers agree within a tolerance relative to the expected one (or to 1, if that is larger than the number).</summary>
+    /// <summary>Two numbers agree within a tolerance relative to the expected one (or to 1, if that is larger than
+    /// the number).</summary>
     public static void Close(double expected, double actual, double relative, string what) =>
         Near(expected, actual, relative * Math.Max(1, Math.Abs(expected)), what);
 
@@ -36,7 +37,8 @@ public static class Expect
             CultureInfo.InvariantCulture, $"{what}: {smaller:R} is not less than {larger:R} by {margin:G3}."));
     }
 
-    /// <summary>The order at which errors fall as steps are made smaller by a factor: log(error ratio) / log(factor), for each pair.</summary>
+    /// <summary>The order at which errors fall as steps are made smaller by a factor: log(error ratio) / log(factor),
+    /// for each pair.</summary>
     public static double Order(double coarseError, double fineError, double factor) =>
         Math.Log(coarseError / fineError) / Math.Log(factor);
 }

@@ -1,8 +1,9 @@
 namespace Longrail.TestKit;
 
 /// <summary>A published or independently computed table, kept as CSV beside the tests.</summary>
-/// <remarks>Lines that begin with # are the header and hold "key: value"; "source" must be among them. The first other line names the
-/// columns. Numbers keep the digits they were printed with, because the tolerance comes from them.</remarks>
+/// <remarks>Lines that begin with # are the header and hold "key: value"; "source" must be among them. The first
+/// other line names the columns. Numbers keep the digits they were printed with, because the tolerance comes from
+/// them.</remarks>
 public sealed class GoldenTable
 {
     private readonly string[] _columns;
@@ -34,7 +35,8 @@ public sealed class GoldenTable
     public static GoldenTable Load(string name) => Parse(name, File.ReadAllText(Path.Combine(Folder, name + ".csv")));
 
     /// <summary>Reads a table from its text.</summary>
-    /// <exception cref="FormatException">The source is missing, or a row has another number of cells than there are columns.</exception>
+    /// <exception cref="FormatException">The source is missing, or a row has another number of cells than there are
+    /// columns.</exception>
     public static GoldenTable Parse(string name, string text)
     {
         List<string> lines = [.. text.ReplaceLineEndings("\n").Split('\n').Where(line => line.Trim().Length > 0)];
@@ -46,11 +48,14 @@ public sealed class GoldenTable
         List<string[]> body = [.. lines
             .Where(line => !line.StartsWith('#'))
             .Select(line => line.Split(',').Select(cell => cell.Trim()).ToArray())];
-        if (body.Count < 2) throw new FormatException($"{name}: a line of column names and at least one row are needed.");
+        if (body.Count < 2)
+            throw new FormatException($"{name}: a line of column names and at least one row are needed.");
         string[]? odd = body.FirstOrDefault(row => row.Length != body[0].Length);
         if (odd is not null)
-            throw new FormatException($"{name}: {odd.Length} cells for {body[0].Length} columns in \"{string.Join(",", odd)}\".");
-        return new GoldenTable(name, source, body[0], table => [.. body.Skip(1).Select(cells => new GoldenRow(table, cells))]);
+            throw new FormatException(
+                $"{name}: {odd.Length} cells for {body[0].Length} columns in \"{string.Join(",", odd)}\".");
+        return new GoldenTable(
+            name, source, body[0], table => [.. body.Skip(1).Select(cells => new GoldenRow(table, cells))]);
     }
 
     internal int IndexOf(string column)
@@ -58,6 +63,7 @@ public sealed class GoldenTable
         int index = Array.IndexOf(_columns, column);
         return index >= 0
             ? index
-            : throw new ArgumentException($"{Name} has no column \"{column}\"; it has {string.Join(", ", _columns)}.", nameof(column));
+            : throw new ArgumentException(
+                $"{Name} has no column \"{column}\"; it has {string.Join(", ", _columns)}.", nameof(column));
     }
 }

@@ -66,7 +66,8 @@ public static class SceneGen
         from motions in Motion.Array[moving]
         select Place(cells, jitter, motions);
 
-    /// <summary>A cue ball sent into balls frozen to one another: a full rack, a row, a pair, or a pair against a cushion.</summary>
+    /// <summary>A cue ball sent into balls frozen to one another: a full rack, a row, a pair, or a pair against a
+    /// cushion.</summary>
     public static Gen<ShotBall[]> Frozen { get; } =
         from kind in Gen.Int[0, 3]
         from speed in Speed
@@ -86,7 +87,11 @@ public static class SceneGen
         let off = 2 * R + (misses ? 1 : -1) * R * Math.Pow(10, power)
         let start = new Vec2(1.27, 0.635)
         let other = start + 0.3 * way + off * way.Left
-        select new[] { TestEquipment.Moving(start.X, start.Y, speed, angle, roll), TestEquipment.Ball(other.X, other.Y) };
+        select new[]
+        {
+            TestEquipment.Moving(start.X, start.Y, speed, angle, roll),
+            TestEquipment.Ball(other.X, other.Y),
+        };
 
     /// <summary>Any of these on any equipment.</summary>
     public static Gen<ShotSetup> Shot { get; } =
@@ -136,7 +141,8 @@ public static class SceneGen
                 places.Add(places[0] + d * Vec2.FromAngle(turn));
                 break;
             default:
-                // Against the left cushion: the first ball stands at the touch line, whatever the nose's height makes that.
+                // Against the left cushion: the first ball stands at the touch line, whatever the nose's height makes
+                // that.
                 places.Add(new Vec2(1.5, double.NaN));
                 places.Add(new Vec2(1.5 + d, double.NaN));
                 break;
@@ -151,7 +157,11 @@ public static class SceneGen
         var start = new Vec2(0.7, 0.5);
         Vec2 way = (target - start).Normalized();
         start += off * way.Left;
-        return [TestEquipment.Moving(start.X, start.Y, speed, way.Angle, roll), .. places.Select(p => TestEquipment.Ball(p.X, p.Y))];
+        return
+        [
+            TestEquipment.Moving(start.X, start.Y, speed, way.Angle, roll),
+            .. places.Select(p => TestEquipment.Ball(p.X, p.Y)),
+        ];
     }
 
     /// <summary>Sets the balls that stand against the left cushion at the line where they touch it.</summary>

@@ -5,7 +5,8 @@ using Longrail.Physics.Shots;
 
 namespace Longrail.TestKit;
 
-/// <summary>Equipment for checks, written out here so that a change of the product's presets cannot change what is checked.</summary>
+/// <summary>Equipment for checks, written out here so that a change of the product's presets cannot change what is
+/// checked.</summary>
 public static class TestEquipment
 {
     /// <summary>Ball radius of a pool ball, 2.25 in across, metres.</summary>
@@ -35,8 +36,9 @@ public static class TestEquipment
         },
     };
 
-    /// <summary>No friction anywhere, nothing lost: cushions of the impulse law with the nose at centre height, so that a ball goes
-    /// like a ray of light. Friction of the cloth cannot be zero; 1e-12 bends no path by more than a rounding error.</summary>
+    /// <summary>No friction anywhere, nothing lost: cushions of the impulse law with the nose at centre height, so
+    /// that a ball goes like a ray of light. Friction of the cloth cannot be zero; 1e-12 bends no path by more than a
+    /// rounding error.</summary>
     public static EquipmentSpec Lossless { get; } = Plain with
     {
         Cloth = new ClothSpec(1e-12, 1e-12, 1e-9),

@@ -9,7 +9,8 @@ public static class TraceExpect
 {
     /// <summary>Kinetic energy of a ball, joules.</summary>
     public static double Energy(ShotBall ball, BallState state) =>
-        0.5 * ball.Mass * state.Velocity.LengthSquared + 0.2 * ball.Mass * ball.Radius * ball.Radius * state.Spin.LengthSquared;
+        0.5 * ball.Mass * state.Velocity.LengthSquared +
+        0.2 * ball.Mass * ball.Radius * ball.Radius * state.Spin.LengthSquared;
 
     /// <summary>Every number in it is finite.</summary>
     public static void Finite(Trace trace)
@@ -42,10 +43,13 @@ public static class TraceExpect
     public static void EnergyNeverRises(Trace trace)
     {
         IReadOnlyList<ShotBall> balls = trace.Setup.Balls;
-        foreach (ShotEvent e in trace.Events.Where(e => e.Kind != ShotEventKind.BallsMeet && e.Kind != ShotEventKind.Tip))
+        foreach (
+            ShotEvent e in trace.Events.Where(e => e.Kind != ShotEventKind.BallsMeet && e.Kind != ShotEventKind.Tip))
         {
             if (e.Duration > 0 && PressedMeanwhile(trace, e)) continue;
-            NotMore(Energy(balls[e.BallA], e.BeforeA), Energy(balls[e.BallA], e.AfterA), $"{e.Kind} of ball {e.BallA} at {e.Time:R}");
+            NotMore(
+                Energy(balls[e.BallA], e.BeforeA), Energy(balls[e.BallA], e.AfterA),
+                $"{e.Kind} of ball {e.BallA} at {e.Time:R}");
         }
 
         foreach (MeetingBall[] meeting in Meetings(trace))
@@ -70,13 +74,16 @@ public static class TraceExpect
         }
     }
 
-    /// <summary>Balls that meet keep their common momentum in the plane, unless a cushion pushes at the same instant.</summary>
+    /// <summary>Balls that meet keep their common momentum in the plane, unless a cushion pushes at the same
+    /// instant.</summary>
     public static void MomentumKept(Trace trace)
     {
         foreach (MeetingBall[] meeting in Meetings(trace))
         {
             double time = meeting[0].Time;
-            if (trace.Events.Any(e => e.Time == time && e.Kind is ShotEventKind.Cushion or ShotEventKind.Jaw && e.Duration == 0)) continue;
+            bool cushion = trace.Events.Any(
+                e => e.Time == time && e.Kind is ShotEventKind.Cushion or ShotEventKind.Jaw && e.Duration == 0);
+            if (cushion) continue;
             Vec2 change = Vec2.Zero;
             double scale = 0;
             foreach (MeetingBall m in meeting)
@@ -89,11 +96,13 @@ public static class TraceExpect
         }
     }
 
-    /// <summary>At the start, middle and end of every stretch between events no two balls on the table overlap.</summary>
+    /// <summary>At the start, middle and end of every stretch between events no two balls on the table
+    /// overlap.</summary>
     public static void NoOverlap(Trace trace)
     {
         double[] times = [.. trace.Events.Select(e => e.Time)
-            .Concat(trace.Events.Select(e => e.Time + e.Duration)).Append(trace.Duration).Where(t => t <= trace.Duration)
+            .Concat(trace.Events.Select(e => e.Time + e.Duration)).Append(trace.Duration).Where(
+                t => t <= trace.Duration)
             .Distinct().Order()];
         double last = 0;
         foreach (double time in times)
@@ -104,10 +113,13 @@ public static class TraceExpect
         }
     }
 
-    /// <summary>At the end every ball lies on the table, no deeper in a cushion than a micrometre, and nothing moves.</summary>
+    /// <summary>At the end every ball lies on the table, no deeper in a cushion than a micrometre, and nothing
+    /// moves.</summary>
     public static void AtRestOnTable(Trace trace)
     {
-        Expect.That(trace.Ended == StopReason.AtRest, $"ended {trace.Ended} at {trace.Duration:R} s after {trace.Events.Count} events");
+        Expect.That(
+            trace.Ended == StopReason.AtRest,
+            $"ended {trace.Ended} at {trace.Duration:R} s after {trace.Events.Count} events");
         double nose = trace.Setup.Equipment.Cushion.NoseHeight;
         double length = trace.Setup.Equipment.Table.Length, width = trace.Setup.Equipment.Table.Width;
         for (int i = 0; i < trace.Balls.Count; i++)
@@ -115,7 +127,8 @@ public static class TraceExpect
             BallEnd end = trace.Balls[i];
             if (end.Phase == MotionPhase.Pocketed) continue;
             Expect.That(end.Phase == MotionPhase.AtRest, $"ball {i} ended {end.Phase}");
-            Expect.That(end.State.Velocity == Vec2.Zero && end.State.Spin == Vec3.Zero, $"ball {i} at rest, but {end.State}");
+            Expect.That(
+                end.State.Velocity == Vec2.Zero && end.State.Spin == Vec3.Zero, $"ball {i} at rest, but {end.State}");
             double radius = trace.Setup.Balls[i].Radius, sin = (nose - radius) / radius;
             double reach = radius * Math.Sqrt(1 - sin * sin) - Tolerance.Overlap;
             Vec2 p = end.State.Position;
@@ -130,11 +143,13 @@ public static class TraceExpect
     private static void NotMore(double before, double after, string what) => Expect.That(
         after <= before * (1 + Tolerance.EnergyRise), $"{what}: energy from {before:R} to {after:R} J");
 
-    /// <summary>All balls on the table just before and just after each instant at which some met. Balls frozen together are one
-    /// meeting, whose pairs alone need keep neither energy nor momentum, and a frozen neighbour may take part without an event.</summary>
+    /// <summary>All balls on the table just before and just after each instant at which some met. Balls frozen
+    /// together are one meeting, whose pairs alone need keep neither energy nor momentum, and a frozen neighbour may
+    /// take part without an event.</summary>
     private static IEnumerable<MeetingBall[]> Meetings(Trace trace)
     {
-        foreach (double time in trace.Events.Where(e => e.Kind == ShotEventKind.BallsMeet).Select(e => e.Time).Distinct())
+        foreach (
+            double time in trace.Events.Where(e => e.Kind == ShotEventKind.BallsMeet).Select(e => e.Time).Distinct())
         {
             List<MeetingBall> balls = [];
             for (int i = 0; i < trace.Setup.Balls.Count; i++)
@@ -186,7 +201,8 @@ public static class TraceExpect
             {
                 double touch = 2 * Math.Sqrt(trace.Setup.Balls[i].Radius * trace.Setup.Balls[j].Radius);
                 double gap = places[i].DistanceTo(places[j]) - touch;
-                Expect.That(!there[j] || gap >= -Tolerance.Overlap, $"balls {i} and {j} overlap by {-gap:R} m at {time:R} s");
+                Expect.That(
+                    !there[j] || gap >= -Tolerance.Overlap, $"balls {i} and {j} overlap by {-gap:R} m at {time:R} s");
             }
         }
     }

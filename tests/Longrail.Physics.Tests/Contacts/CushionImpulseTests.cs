@@ -12,7 +12,8 @@ public class CushionImpulseTests
     private const double SnookerR = 0.02625;
 
     private static readonly EquipmentSpec _snooker = Plain
-        .WithCloth(c => c with { SlidingFriction = 0.212 }) with { Cushion = Mathavan(SnookerR) };
+        .WithCloth(c => c with { SlidingFriction = 0.212 })
+        .WithCushion(_ => Mathavan(SnookerR));
 
     [Theory]
     [InlineData(CushionName.Left, 2.0)]
@@ -23,9 +24,12 @@ public class CushionImpulseTests
     {
         RailMotion Rebound(double angle, double roll, double side) =>
             Plays.Rebound(_snooker, cushion, speed, angle, roll, side, SnookerR);
-        foreach (GoldenRow row in GoldenTable.Load("cushion-plain").Rows) CushionTable.CheckPlain(row, Rebound, SnookerR);
-        foreach (GoldenRow row in GoldenTable.Load("cushion-side").Rows) CushionTable.CheckSide(row, Rebound, SnookerR);
-        foreach (GoldenRow row in GoldenTable.Load("cushion-straight").Rows) CushionTable.CheckStraight(row, Rebound, SnookerR);
+        foreach (GoldenRow row in GoldenTable.Load("cushion-plain").Rows)
+            CushionTable.CheckPlain(row, Rebound, SnookerR);
+        foreach (GoldenRow row in GoldenTable.Load("cushion-side").Rows)
+            CushionTable.CheckSide(row, Rebound, SnookerR);
+        foreach (GoldenRow row in GoldenTable.Load("cushion-straight").Rows)
+            CushionTable.CheckStraight(row, Rebound, SnookerR);
     }
 
     [Fact]
@@ -46,7 +50,13 @@ public class CushionImpulseTests
                 EquipmentSpec equipment = Plain with { Cushion = cushion with { Law = CushionLaw.Impulse } };
                 RailMotion engine = Plays.Rebound(equipment, CushionName.Left, 1, angle, roll, side);
                 RailMotion steps = ReferenceCushionImpulse.Rebound(
-                    CushionTable.In(angle, roll, side, R), R, cushion.NoseHeight, cushion.Restitution, cushion.Friction, 0.2, 4000);
+                    CushionTable.In(angle, roll, side, R),
+                    R,
+                    cushion.NoseHeight,
+                    cushion.Restitution,
+                    cushion.Friction,
+                    0.2,
+                    4000);
                 Expect.Near(steps.Vx, engine.Vx, 1.2 * Tolerance.CushionContact, "along the rail");
                 Expect.Near(steps.Vy, engine.Vy, 1.2 * Tolerance.CushionContact, "off the rail");
                 Expect.Near(R * steps.Wx, R * engine.Wx, 1.2 * Tolerance.CushionContact, "roll");
@@ -59,8 +69,9 @@ public class CushionImpulseTests
     [Fact]
     public void A_slip_that_turns_round_during_the_contact_is_followed_through_the_turn()
     {
-        // Closed form for a frictionless nose, straight in without spin: bed friction mu sin t slows and turns the ball until its lowest
-        // point stands still, then pulls the other way (the push is too hard for it to stick); work given back is e^2 of what was taken.
+        // Closed form for a frictionless nose, straight in without spin: bed friction mu sin t slows and turns the
+        // ball until its lowest point stands still, then pulls the other way (the push is too hard for it to stick);
+        // work given back is e^2 of what was taken.
         const double e = 0.8, nose = 1.15, mu = 0.2;
         double sin = nose - 1, cos = Math.Sqrt(1 - sin * sin), f = mu * sin;
         double p1 = 1 / (cos + 3.5 * f), v1 = 1 - p1 * (cos + f), q1 = -2.5 * f * p1;

@@ -7,7 +7,8 @@ using static Longrail.TestKit.TestEquipment;
 
 namespace Longrail.Physics.Tests.Contacts;
 
-/// <summary>Rebounds under the yielding law: closed forms, the limit of a short contact, the reference integrator.</summary>
+/// <summary>Rebounds under the yielding law: closed forms, the limit of a short contact, the reference
+/// integrator.</summary>
 public class CushionYieldingTests
 {
     [Theory]
@@ -26,7 +27,8 @@ public class CushionYieldingTests
         {
             ShotEvent touch = Touch(equipment, speed, 0, 0, 0);
             Expect.Near(time, touch.Duration, Tolerance.CushionContact * time, $"duration at {speed} m/s");
-            Expect.Near(-e * speed, touch.AfterA.Velocity.Y, Tolerance.CushionContact * speed, $"speed out at {speed} m/s");
+            Expect.Near(
+                -e * speed, touch.AfterA.Velocity.Y, Tolerance.CushionContact * speed, $"speed out at {speed} m/s");
             Expect.Near(speed / w, touch.Depth, Tolerance.CushionContact * speed / w, $"depth at {speed} m/s");
         }
     }
@@ -37,17 +39,19 @@ public class CushionYieldingTests
     [InlineData(45.0, 0.0, 0.5)]
     [InlineData(20.0, 1.0, -1.0)]
     [InlineData(65.0, -0.5, 0.3)]
-    public void As_the_contact_gets_short_it_becomes_the_impulse_law_at_first_order(double angle, double roll, double side)
+    public void As_the_contact_gets_short_it_becomes_the_impulse_law_at_first_order(
+        double angle, double roll, double side)
     {
-        // The two laws differ by the friction of the ball's weight at the bed while it is in the rubber: mu g T at most.
+        // The two laws differ by the friction of the ball's weight at the bed while it is in the rubber: mu g T at
+        // most.
         RailMotion limit = Plays.Rebound(With(CushionLaw.Impulse, 0.008), CushionName.Left, 1.5, angle, roll, side);
         double[] times = [0.016, 0.008, 0.004, 0.002, 0.001, 1e-4];
         double[] errors = [.. times.Select(t =>
             Distance(Plays.Rebound(With(CushionLaw.Yielding, t), CushionName.Left, 1.5, angle, roll, side), limit))];
         for (int i = 0; i < times.Length; i++)
         {
-            // The weight's friction acts on speed (1) and spin (5/2) for the contact time; doubled for what follows from that at the
-            // other point of friction, over 1.5 m/s; and the engine's own error.
+            // The weight's friction acts on speed (1) and spin (5/2) for the contact time; doubled for what follows
+            // from that at the other point of friction, over 1.5 m/s; and the engine's own error.
             double bound = 2 * 3.5 * 2 * 0.2 * 9.80665 * times[i] / 1.5 + Tolerance.CushionContact;
             Expect.Less(errors[i], bound, $"difference of the laws at {times[i]} s");
         }
@@ -72,8 +76,8 @@ public class CushionYieldingTests
             ShotEvent engine = shot.Play(0.2).Events.First(e => e.Kind == ShotEventKind.Cushion);
             ReferenceEvent steps = ReferenceIntegrator.Run(shot, 0.1, new ReferenceSteps(Rubber: 1e-6)).Events[0];
 
-            // Steps of 1e-6 s leave up to 1e-6 of the speed (shown by the reference's own tests) and, where a slip dies, the
-            // weight's friction over one step; places follow over ten milliseconds.
+            // Steps of 1e-6 s leave up to 1e-6 of the speed (shown by the reference's own tests) and, where a slip
+            // dies, the weight's friction over one step; places follow over ten milliseconds.
             double speeds = Tolerance.CushionContact * speed + 2e-6, places = 0.01 * speeds;
             Expect.Near(0, (engine.AfterA.Velocity - steps.After.Velocity).Length, speeds, "velocity out");
             Expect.Near(0, R * (engine.AfterA.Spin - steps.After.Spin).Length, 3 * speeds, "surface speed of spin out");
@@ -86,13 +90,17 @@ public class CushionYieldingTests
     public void The_ball_travels_along_the_rail_while_it_is_in_the_rubber()
     {
         // Without friction it goes on at its speed along the rail for the contact time.
-        EquipmentSpec smooth = Plain.WithCushion(c => c with { Friction = 0 }).WithCloth(c => c with { SlidingFriction = 1e-12 });
+        EquipmentSpec smooth = Plain
+            .WithCushion(c => c with { Friction = 0 })
+            .WithCloth(c => c with { SlidingFriction = 1e-12 });
         ShotEvent touch = Touch(smooth, 2, 40, 0, 0);
-        double way = touch.AfterA.Position.X - touch.BeforeA.Position.X, expected = 2 * Math.Sin(40 * Math.PI / 180) * 0.008;
+        double way = touch.AfterA.Position.X - touch.BeforeA.Position.X;
+        double expected = 2 * Math.Sin(40 * Math.PI / 180) * 0.008;
         Expect.Near(expected, way, Tolerance.CushionContact * expected, "way along the rail, m");
     }
 
-    private static EquipmentSpec With(CushionLaw law, double time) => Plain.WithCushion(c => c with { Law = law, ContactTime = time });
+    private static EquipmentSpec With(CushionLaw law, double time) =>
+        Plain.WithCushion(c => c with { Law = law, ContactTime = time });
 
     private static double Distance(RailMotion a, RailMotion b)
     {

@@ -6,7 +6,8 @@ using static Longrail.TestKit.TestEquipment;
 
 namespace Longrail.Physics.Tests.Contacts;
 
-/// <summary>Where two balls go after they met: the 90- and 30-degree rules, draw, distances. Sources stand in the tables.</summary>
+/// <summary>Where two balls go after they met: the 90- and 30-degree rules, draw, distances. Sources stand in the
+/// tables.</summary>
 public class SeparationTests
 {
     [Theory]
@@ -69,7 +70,8 @@ public class SeparationTests
         Vec2 cue = new Vec2(50, 25) - 2 * R * Vec2.FromAngle(0.5);
         Trace trace = field.With(Moving(cue.X - 0.3, cue.Y, 2, 0), Ball(50, 25)).Play();
         ShotEvent meet = trace.Events.First(e => e.Kind == ShotEventKind.BallsMeet);
-        ShotEvent rolls = trace.Events.First(e => e.Kind == ShotEventKind.SlideEnds && e.BallA == 0 && e.Time >= meet.Time);
+        ShotEvent rolls = trace.Events.First(
+            e => e.Kind == ShotEventKind.SlideEnds && e.BallA == 0 && e.Time >= meet.Time);
         Expect.Near(0, (Plays.Final(meet.AfterA) - rolls.AfterA.Velocity).Length, 1e-9, "rolling velocity, m/s");
     }
 
@@ -100,7 +102,8 @@ public class SeparationTests
     [Fact]
     public void The_distances_of_a_rolling_cue_ball_and_its_object_ball_match_near_33_degrees()
     {
-        // Equal final rolling speeds at sin^2 cut = 0.3 (roll phases only): rigid-body derivation; "slightly over 30": Alciatore.
+        // Equal final rolling speeds at sin^2 cut = 0.3 (roll phases only): rigid-body derivation; "slightly over
+        // 30": Alciatore.
         double cut = Math.Asin(Math.Sqrt(0.3)) * 180 / Math.PI;
         (_, double cue, double ob) = Deflection(1, cut, 1);
         Expect.Near(cue, ob, 1e-7, "final rolling speeds");
@@ -116,11 +119,13 @@ public class SeparationTests
         return (Math.Abs(cue.Angle) * 180 / Math.PI, cue.Length / 2, ob.Length / 2);
     }
 
-    /// <summary>How far both balls go on an endless table, metres; without a second ball where the cut is not a number.</summary>
+    /// <summary>How far both balls go on an endless table, metres; without a second ball where the cut is not a
+    /// number.</summary>
     private static (double Cue, double Object) Distances(double e, double mu, double cut, double roll)
     {
         EquipmentSpec field = Slick(e, mu).WithTable(t => t with { Length = 400, Width = 200 });
-        Vec2 struck = new(200, 100), cue = struck - 2 * R * Vec2.FromAngle(double.IsNaN(cut) ? 0 : cut) - new Vec2(Plays.Hair, 0);
+        Vec2 struck = new(200, 100), line = Vec2.FromAngle(double.IsNaN(cut) ? 0 : cut);
+        Vec2 cue = struck - 2 * R * line - new Vec2(Plays.Hair, 0);
         ShotBall ball = Moving(cue.X, cue.Y, 2, 0, roll);
         if (double.IsNaN(cut)) return (field.With(ball).Play().Balls[0].State.Position.DistanceTo(cue), 0);
         Trace trace = field.With(ball, Ball(struck.X, struck.Y)).Play();

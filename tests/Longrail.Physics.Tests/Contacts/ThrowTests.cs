@@ -6,7 +6,8 @@ using static Longrail.TestKit.TestEquipment;
 
 namespace Longrail.Physics.Tests.Contacts;
 
-/// <summary>Throw and side handed over when two equal balls meet: Alciatore TP A.28 (2007) with the friction of Marlow (1995).</summary>
+/// <summary>Throw and side handed over when two equal balls meet: Alciatore TP A.28 (2007) with the friction of
+/// Marlow (1995).</summary>
 public class ThrowTests
 {
     private static readonly EquipmentSpec _balls = Plain.WithBalls(b => b with { Restitution = 1 });
@@ -35,7 +36,8 @@ public class ThrowTests
                 GoldenCell cell = row[$"{mph}mph"];
                 double cut = row["cut"].Value;
                 Expect.Printed(cell, Plays.Throw(_balls, mph * Mph, cut, roll), $"{row}: {mph} mph");
-                Expect.Printed(cell, -Plays.Throw(_balls, mph * Mph, -cut, roll), $"{row}: {mph} mph, cut the other way");
+                Expect.Printed(
+                    cell, -Plays.Throw(_balls, mph * Mph, -cut, roll), $"{row}: {mph} mph, cut the other way");
                 if (!cell.Marked) continue;
                 double grips = Math.Atan(Math.Tan(cut * Math.PI / 180) / 7) * 180 / Math.PI;
                 Expect.Near(grips, Plays.Throw(_balls, mph * Mph, cut, roll), 1e-6, $"{row}: {mph} mph, gripping");
@@ -48,7 +50,8 @@ public class ThrowTests
     {
         foreach (GoldenRow row in GoldenTable.Load("throw-metric").Rows)
         {
-            double thrown = Plays.Throw(_balls, row["speed"].Value, row["cut"].Value, row["roll"].Value, -2.5 * row["side"].Value);
+            double thrown = Plays.Throw(
+                _balls, row["speed"].Value, row["cut"].Value, row["roll"].Value, -2.5 * row["side"].Value);
             Expect.Printed(row["throw"], thrown, $"{row}");
         }
     }
@@ -60,7 +63,8 @@ public class ThrowTests
         {
             double speed = row["speed"].Value * Mph, cut = row["cut"].Value, step = 3 * row["cut"].HalfUnit;
             double peak = Plays.Throw(_balls, speed, cut, 0);
-            Expect.Near(row["throw"].Value, peak, row["throw"].HalfUnit + Slope(cut) * row["cut"].HalfUnit, $"{row}: throw");
+            Expect.Near(
+                row["throw"].Value, peak, row["throw"].HalfUnit + Slope(cut) * row["cut"].HalfUnit, $"{row}: throw");
             Expect.Less(Plays.Throw(_balls, speed, cut - step, 0), peak, $"{row}: thicker");
             Expect.Less(Plays.Throw(_balls, speed, cut + step, 0), peak, $"{row}: thinner");
         }
@@ -74,7 +78,8 @@ public class ThrowTests
     {
         foreach (GoldenRow row in GoldenTable.Load("throw-constant-friction").Rows)
         {
-            EquipmentSpec balls = _balls.WithBalls(b => b with { Friction = new BallFriction(row["friction"].Value, 0, 0) });
+            EquipmentSpec balls = _balls.WithBalls(
+                b => b with { Friction = new BallFriction(row["friction"].Value, 0, 0) });
             foreach (double speed in new[] { 0.3, 2.0, 7.0 })
             {
                 double thrown = Plays.Throw(balls, speed, row["cut"].Value, row.Text("cue_ball") == "roll" ? 1 : 0);
@@ -107,7 +112,9 @@ public class ThrowTests
         {
             double speed = row["speed"].Value * Mph, percent = row["percent"].Value;
             double At(double p) => Plays.Throw(_balls, speed, 0, 0, -1.25 * p / 100);
-            Expect.Near(row["throw"].Value, At(percent), row["throw"].HalfUnit + 0.11 * row["percent"].HalfUnit, $"{row}: throw");
+            Expect.Near(
+                row["throw"].Value, At(percent), row["throw"].HalfUnit + 0.11 * row["percent"].HalfUnit,
+                $"{row}: throw");
             Expect.Less(At(percent - 1), At(percent), $"{row}: a percent less");
             Expect.Less(At(percent + 1), At(percent), $"{row}: a percent more");
         }
@@ -126,7 +133,8 @@ public class ThrowTests
             {
                 foreach (double roll in new[] { -0.7, 0.0, 1.0 })
                 {
-                    // The object ball is cut to the left, the cue ball passes on its right: outside side is right side, w_z positive.
+                    // The object ball is cut to the left, the cue ball passes on its right: outside side is right
+                    // side, w_z positive.
                     ShotEvent e = Plays.Meet(_balls, speed, cut * Math.PI / 180, roll, sin);
                     Expect.Near(0, Plays.Throw(_balls, speed, cut, roll, sin), 1e-6, $"{row}: throw at {speed} m/s");
                     Expect.Near(0, R * e.AfterB!.Value.Spin.Z / speed, 1e-8, $"{row}: side handed over at {speed} m/s");
@@ -151,8 +159,10 @@ public class ThrowTests
     [Fact]
     public void Both_balls_change_spin_by_the_same_vector()
     {
-        // Equal and opposite impulses at opposite arms. Rigid-body statement; magnitudes also in Alciatore's note on spin transfer.
-        foreach ((double cut, double roll, double side) in new[] { (0.0, 1.0, 0.5), (0.5, 0.3, -0.8), (-1.1, 1.0, 0.2) })
+        // Equal and opposite impulses at opposite arms. Rigid-body statement; magnitudes also in Alciatore's note on
+        // spin transfer.
+        foreach (
+            (double cut, double roll, double side) in new[] { (0.0, 1.0, 0.5), (0.5, 0.3, -0.8), (-1.1, 1.0, 0.2) })
         {
             ShotEvent e = Plays.Meet(Plain, 1.5, cut, roll, side);
             Vec3 a = e.AfterA.Spin - e.BeforeA.Spin, b = e.AfterB!.Value.Spin - e.BeforeB!.Value.Spin;
@@ -164,14 +174,18 @@ public class ThrowTests
     [Fact]
     public void Side_that_an_object_ball_gets_is_the_tangent_of_its_throw_as_a_tip_offset()
     {
-        // R w = (5/2) J_t/m and tan(throw) = J_t/J_n, so b/R = (2/5) R w_z / v_n = tan(throw) exactly. Rigid-body derivation.
+        // R w = (5/2) J_t/m and tan(throw) = J_t/J_n, so b/R = (2/5) R w_z / v_n = tan(throw) exactly. Rigid-body
+        // derivation.
         foreach (double cut in new[] { 0.2, 0.5, 0.9 })
         {
             ShotEvent e = Plays.Meet(_balls, 1, cut, 0, 0);
             double normal = 1 * Math.Cos(cut);
             double offset = 0.4 * R * e.AfterB!.Value.Spin.Z / normal;
             Expect.Close(
-                Math.Tan(Plays.Throw(_balls, 1, cut * 180 / Math.PI, 0) * Math.PI / 180), Math.Abs(offset), 1e-7, $"cut {cut}");
+                Math.Tan(Plays.Throw(_balls, 1, cut * 180 / Math.PI, 0) * Math.PI / 180),
+                Math.Abs(offset),
+                1e-7,
+                $"cut {cut}");
         }
     }
 

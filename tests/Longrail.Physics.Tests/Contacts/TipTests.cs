@@ -8,7 +8,8 @@ using static Longrail.TestKit.TestEquipment;
 
 namespace Longrail.Physics.Tests.Contacts;
 
-/// <summary>What the tip gives the ball. Sources stand in the tables: rigid-body derivations, Alciatore, Coriolis.</summary>
+/// <summary>What the tip gives the ball. Sources stand in the tables: rigid-body derivations, Alciatore,
+/// Coriolis.</summary>
 public class TipTests
 {
     private static readonly CueSpec _cue = Plain.Cue;
@@ -55,7 +56,8 @@ public class TipTests
         foreach (GoldenRow row in GoldenTable.Load("miscue").Rows)
         {
             CueSpec cue = _cue with { TipFriction = row["tip_friction"].Value };
-            Expect.Printed(row["limit"], TipContact.Strike(new Stroke(0, 1, 0, 0, 0), R, M, cue).MiscueLimit / R, $"{row}");
+            Expect.Printed(
+                row["limit"], TipContact.Strike(new Stroke(0, 1, 0, 0, 0), R, M, cue).MiscueLimit / R, $"{row}");
             TipResult low = TipContact.Strike(new Stroke(0, 1, 0.1 * R, -0.2 * R, 0), R, M, cue);
             Expect.Printed(row["limit"], low.MiscueLimit / R, $"{row}: low and right");
         }
@@ -63,7 +65,8 @@ public class TipTests
 
     [Fact]
     public void A_tip_that_does_not_meet_the_ball_is_refused() =>
-        Assert.ThrowsAny<ArgumentException>(() => TipContact.Strike(new Stroke(0, 1, 0.8 * R, -0.7 * R, 0), R, M, _cue));
+        Assert.ThrowsAny<ArgumentException>(
+            () => TipContact.Strike(new Stroke(0, 1, 0.8 * R, -0.7 * R, 0), R, M, _cue));
 
     [Fact]
     public void Squirt_is_as_tabled_and_away_from_the_side_struck()
@@ -80,7 +83,8 @@ public class TipTests
                     TipResult left = TipContact.Strike(new Stroke(0.3, speed, -b, 0, 0), R, M, cue);
                     Expect.Printed(row[column], right.Squirt * 180 / Math.PI, $"{row}: {column} right, {speed} m/s");
                     Expect.Printed(row[column], -left.Squirt * 180 / Math.PI, $"{row}: {column} left, {speed} m/s");
-                    Expect.Near(0.3 + right.Squirt, right.Velocity.Angle, Tolerance.ClosedForm, $"{row}: way of the ball");
+                    Expect.Near(
+                        0.3 + right.Squirt, right.Velocity.Angle, Tolerance.ClosedForm, $"{row}: way of the ball");
                     Expect.Close(speed, right.Velocity.Length, Tolerance.ClosedForm, $"{row}: speed");
                 }
             }
@@ -97,11 +101,14 @@ public class TipTests
     [Fact]
     public void Draw_and_follow_alone_do_not_squirt_sideways_and_mixed_offsets_squirt_by_their_sideways_part()
     {
-        // The end mass acts square to the stick, away from the offset: sideways part a/b of the whole. Rigid-body derivation.
-        Expect.Near(0, TipContact.Strike(new Stroke(0, 1, 0, 0.3 * R, 0), R, M, _cue).Squirt, Tolerance.Rounding, "follow");
+        // The end mass acts square to the stick, away from the offset: sideways part a/b of the whole. Rigid-body
+        // derivation.
+        Expect.Near(
+            0, TipContact.Strike(new Stroke(0, 1, 0, 0.3 * R, 0), R, M, _cue).Squirt, Tolerance.Rounding, "follow");
         double whole = Math.Tan(TipContact.Strike(new Stroke(0, 1, 0.3 * R, 0, 0), R, M, _cue).Squirt);
         double mixed = Math.Tan(TipContact.Strike(new Stroke(0, 1, 0.18 * R, -0.24 * R, 0), R, M, _cue).Squirt);
-        Expect.Close(0.6 * whole, mixed, Tolerance.ClosedForm, "tangent of the squirt at offset (0.18, -0.24) against (0.3, 0)");
+        Expect.Close(
+            0.6 * whole, mixed, Tolerance.ClosedForm, "tangent of the squirt at offset (0.18, -0.24) against (0.3, 0)");
     }
 
     [Fact]
@@ -128,15 +135,18 @@ public class TipTests
     public void The_played_path_ends_in_that_direction_too()
     {
         TipResult hit = TipContact.Strike(new Stroke(0, 2, -0.5 * R, 0, Math.PI / 18), R, M, _grips);
-        Trace trace = Plain.WithTable(t => t with { Length = 100, Width = 50 }).With(Ball(50, 25, hit.Velocity, hit.Spin)).Play();
+        Trace trace =
+            Plain.WithTable(t => t with { Length = 100, Width = 50 }).With(Ball(50, 25, hit.Velocity, hit.Spin)).Play();
         ShotEvent rolls = trace.Events.First(e => e.Kind == ShotEventKind.SlideEnds);
-        Expect.Near(Math.Atan(0.5 * Math.Tan(Math.PI / 18)), rolls.AfterA.Velocity.Angle, 1e-9, "final direction, radians");
+        Expect.Near(
+            Math.Atan(0.5 * Math.Tan(Math.PI / 18)), rolls.AfterA.Velocity.Angle, 1e-9, "final direction, radians");
     }
 
     [Fact]
     public void A_stroke_straight_down_the_line_of_the_masse_rule_sends_the_ball_along_it()
     {
-        // Coriolis (1835): the final direction is parallel to the line from the bed contact to where the stick's axis meets the cloth.
+        // Coriolis (1835): the final direction is parallel to the line from the bed contact to where the stick's axis
+        // meets the cloth.
         const double elevation = 0.7;
         foreach ((double right, double above) in new[] { (0.3, 0.2), (-0.25, -0.3), (0.4, 0.0) })
         {
@@ -147,7 +157,8 @@ public class TipTests
             Vec3 f = new(Math.Cos(elevation), 0, -Math.Sin(elevation)), r = new(0, -1, 0), up = r.Cross(f);
             Vec3 start = right * R * r + above * R * up;
             Vec3 cloth = start + (start.Z + R) / Math.Sin(elevation) * f;
-            Expect.Near(Math.Atan2(cloth.Y, cloth.X), final.Angle, 1e-9, $"final direction at offset ({right}, {above})");
+            Expect.Near(
+                Math.Atan2(cloth.Y, cloth.X), final.Angle, 1e-9, $"final direction at offset ({right}, {above})");
         }
     }
 

@@ -47,7 +47,9 @@ public class RollingTests
         {
             Trace trace = _field.With(Ball(100, 100, velocity, new Vec3(0, 0, -50))).Play();
             foreach (double time in new[] { 0.0, 1.0, 2.5, 4.9, 5.0, 5.5 })
-                Expect.Near(-Math.Max(0, 50 - 10 * time), trace.StateAt(0, time).Spin.Z, Tolerance.ClosedForm, $"side at {time} s");
+                Expect.Near(
+                    -Math.Max(0, 50 - 10 * time), trace.StateAt(0, time).Spin.Z, Tolerance.ClosedForm,
+                    $"side at {time} s");
         }
     }
 
@@ -73,7 +75,9 @@ public class RollingTests
         {
             double rolled = trace.StateAt(0, time).Position.DistanceTo(new Vec2(100, 100));
             var expected = Rotation.FromVector(rolled / R * new Vec3(way.Left.X, way.Left.Y, 0));
-            Expect.Near(0, trace.OrientationAt(0, time).AngleTo(expected), Tolerance.Orientation / 100, $"orientation at {time} s");
+            Expect.Near(
+                0, trace.OrientationAt(0, time).AngleTo(expected), Tolerance.Orientation / 100,
+                $"orientation at {time} s");
         }
     }
 

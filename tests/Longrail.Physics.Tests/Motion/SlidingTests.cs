@@ -7,7 +7,8 @@ using static Longrail.TestKit.TestEquipment;
 
 namespace Longrail.Physics.Tests.Motion;
 
-/// <summary>One ball on the cloth, skidding. Sources stand in the tables: Coriolis (1835), rigid-body derivations.</summary>
+/// <summary>One ball on the cloth, skidding. Sources stand in the tables: Coriolis (1835), rigid-body
+/// derivations.</summary>
 public class SlidingTests
 {
     private static readonly EquipmentSpec _field = Plain.WithTable(t => t with { Length = 400, Width = 200 });
@@ -85,7 +86,8 @@ public class SlidingTests
         {
             Vec2 a = with.StateAt(0, time).Position, b = without.StateAt(0, time).Position;
             Expect.Near(0, a.DistanceTo(b), Tolerance.ClosedForm, $"place with and without side at {time} s");
-            Expect.Near(0, (a - new Vec2(100, 100)).Cross(new Vec2(2, 1)), Tolerance.ClosedForm, $"off the line at {time} s");
+            Expect.Near(
+                0, (a - new Vec2(100, 100)).Cross(new Vec2(2, 1)), Tolerance.ClosedForm, $"off the line at {time} s");
         }
     }
 

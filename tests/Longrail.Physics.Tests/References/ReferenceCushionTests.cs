@@ -3,7 +3,8 @@ using Longrail.TestKit.Reference;
 
 namespace Longrail.Physics.Tests.References;
 
-/// <summary>The small-step cushion of the test kit against tables made by another program, and against itself with smaller steps.</summary>
+/// <summary>The small-step cushion of the test kit against tables made by another program, and against itself with
+/// smaller steps.</summary>
 public class ReferenceCushionTests
 {
     private const double R = 0.02625;
@@ -40,12 +41,15 @@ public class ReferenceCushionTests
     [InlineData(30.0, 1.0, 0.0)]
     [InlineData(45.0, 0.0, 0.5)]
     [InlineData(70.0, 1.0, -1.0)]
-    public void Halving_the_impulse_steps_shrinks_the_change_at_least_in_proportion(double angle, double roll, double side)
+    public void Halving_the_impulse_steps_shrinks_the_change_at_least_in_proportion(
+        double angle, double roll, double side)
     {
-        double[] angles = [.. new[] { 250, 500, 1000, 2000, 64000 }.Select(n => CushionTable.AngleOut(Rebound(angle, roll, side, n)))];
+        int[] steps = [250, 500, 1000, 2000, 64000];
+        double[] angles = [.. steps.Select(n => CushionTable.AngleOut(Rebound(angle, roll, side, n)))];
         double coarse = Math.Abs(angles[0] - angles[4]), fine = Math.Abs(angles[3] - angles[4]);
 
-        // A factor of 8 in the steps: first order would leave 1/8; what remains at 2000 steps is far below the table's 0.1 degree.
+        // A factor of 8 in the steps: first order would leave 1/8; what remains at 2000 steps is far below the
+        // table's 0.1 degree.
         Expect.Less(fine, Math.Max(coarse / 6, 1e-7), "error at 2000 steps against a sixth of that at 250");
         Expect.Less(fine, 0.001, "error at 2000 steps, degrees");
     }

@@ -7,7 +7,8 @@ using static Longrail.TestKit.TestEquipment;
 
 namespace Longrail.Physics.Tests.References;
 
-/// <summary>The test kit's ball on cloth, ball on ball and orientation against printed tables and closed forms.</summary>
+/// <summary>The test kit's ball on cloth, ball on ball and orientation against printed tables and closed
+/// forms.</summary>
 public class ReferenceMotionTests
 {
     [Fact]
@@ -17,7 +18,10 @@ public class ReferenceMotionTests
         foreach (GoldenRow row in GoldenTable.Load("slide-curved").Rows)
         {
             ReferenceBall ball = ReferenceBall.From(Ball(
-                0, 0, new Vec2(row["vx"].Value, row["vy"].Value), new Vec3(-row["qy"].Value / R, row["qx"].Value / R, 0)));
+                0,
+                0,
+                new Vec2(row["vx"].Value, row["vy"].Value),
+                new Vec3(-row["qy"].Value / R, row["qx"].Value / R, 0)));
             double left = row["time"].Value;
             for (; left > 1e-4; left -= 1e-4) ReferenceCloth.Advance(ball, Plain.Cloth, 9.80665, 1e-4);
             ReferenceCloth.Advance(ball, Plain.Cloth, 9.80665, left);
@@ -105,7 +109,8 @@ public class ReferenceMotionTests
         var arm = new Vec3(R, 0, 0);
         // The vertical velocity that was dropped: m v_z = J_z, and R w_y of the struck ball is (5/2) J_z/m.
         double dropped = -2 * 0.4 * R * b.Spin.Y;
-        Vec3 slip = new Vec3(a.Velocity.X - b.Velocity.X, a.Velocity.Y - b.Velocity.Y, 0) + (a.Spin + b.Spin).Cross(arm);
+        Vec3 slip = new Vec3(a.Velocity.X - b.Velocity.X, a.Velocity.Y - b.Velocity.Y, 0) + (a.Spin + b.Spin).Cross(
+            arm);
         double across = Math.Sqrt(slip.Y * slip.Y + (slip.Z + dropped) * (slip.Z + dropped));
         return (b.Velocity.Angle * 180 / Math.PI, grip, across);
     }

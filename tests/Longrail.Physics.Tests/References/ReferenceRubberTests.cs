@@ -7,7 +7,8 @@ using static Longrail.TestKit.TestEquipment;
 
 namespace Longrail.Physics.Tests.References;
 
-/// <summary>The small-step yielding cushion of the test kit against closed forms and against itself with smaller steps.</summary>
+/// <summary>The small-step yielding cushion of the test kit against closed forms and against itself with smaller
+/// steps.</summary>
 public class ReferenceRubberTests
 {
     [Theory]
@@ -65,8 +66,11 @@ public class ReferenceRubberTests
         RailMotion motion = CushionTable.In(90 - angle * 180 / Math.PI, roll, side, R);
         RailMotion scaled = new()
         {
-            Vx = speed * motion.Vx, Vy = speed * motion.Vy,
-            Wx = speed * motion.Wx, Wy = speed * motion.Wy, Wz = speed * motion.Wz,
+            Vx = speed * motion.Vx,
+            Vy = speed * motion.Vy,
+            Wx = speed * motion.Wx,
+            Wy = speed * motion.Wy,
+            Wz = speed * motion.Wz,
         };
         RailMotion impulse = ReferenceCushionImpulse.Rebound(scaled, R, 0.0363, 0.95, 0.2, 0.2, 20000);
         RailMotion yielding = Spring(contact, scaled, 0.95);
@@ -93,10 +97,12 @@ public class ReferenceRubberTests
         return ball;
     }
 
-    private static BallState End(EquipmentSpec equipment, double speed, double angle, double roll, double side, double dt) =>
+    private static BallState End(
+        EquipmentSpec equipment, double speed, double angle, double roll, double side, double dt) =>
         Run(equipment, speed, angle, roll, side, dt).Final[0];
 
-    private static ReferenceRun Run(EquipmentSpec equipment, double speed, double angle, double roll, double side, double dt)
+    private static ReferenceRun Run(
+        EquipmentSpec equipment, double speed, double angle, double roll, double side, double dt)
     {
         double reach = R * Math.Sqrt(1 - Math.Pow((equipment.Cushion.NoseHeight - R) / R, 2));
         Vec2 start = new Vec2(1, 1.27 - reach) - 0.01 * Vec2.FromAngle(angle);

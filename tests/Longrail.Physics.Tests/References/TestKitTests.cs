@@ -11,7 +11,8 @@ public class TestKitTests
         Expect.Near(1, 1.09, 0.1, "within");
         Assert.Throws<ExpectationException>(() => Expect.Near(1, 1.11, 0.1, "off"));
         Assert.Throws<ExpectationException>(() => Expect.Near(1, double.NaN, 0.1, "NaN"));
-        Assert.Throws<ExpectationException>(() => Expect.Near(1, double.PositiveInfinity, double.PositiveInfinity, "infinite"));
+        Assert.Throws<ExpectationException>(
+            () => Expect.Near(1, double.PositiveInfinity, double.PositiveInfinity, "infinite"));
     }
 
     [Fact]
@@ -48,7 +49,8 @@ public class TestKitTests
     {
         Assert.Throws<FormatException>(() => GoldenTable.Parse("bad", "# units: m\na,b\n1,2\n"));
         Assert.Throws<FormatException>(() => GoldenTable.Parse("bad", "# source:\na,b\n1,2\n"));
-        Assert.Equal("someone, somewhere", GoldenTable.Parse("good", "# source: someone, somewhere\na,b\n1,2\n").Source);
+        Assert.Equal(
+            "someone, somewhere", GoldenTable.Parse("good", "# source: someone, somewhere\na,b\n1,2\n").Source);
     }
 
     [Fact]

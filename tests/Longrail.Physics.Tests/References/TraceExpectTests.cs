@@ -10,7 +10,8 @@ namespace Longrail.Physics.Tests.References;
 /// <summary>What is asked of every trace: a spoiled trace must be refused for what was spoiled.</summary>
 public class TraceExpectTests
 {
-    private static readonly ShotSetup _shot = Plain.With(Moving(0.8, 0.6, 3, 0.3, 0, 0.4), Ball(1.3, 0.75), Ball(2.0, 0.3));
+    private static readonly ShotSetup _shot = Plain.With(
+        Moving(0.8, 0.6, 3, 0.3, 0, 0.4), Ball(1.3, 0.75), Ball(2.0, 0.3));
     private static readonly Trace _trace = _shot.Play();
 
     [Fact]
@@ -59,7 +60,8 @@ public class TraceExpectTests
     {
         MotionSegment[][] ways = Ways();
         ways[0][0] = ways[0][0] with { Acceleration = -ways[0][0].Acceleration };
-        Assert.Throws<ExpectationException>(() => TraceExpect.EnergyNeverRises(Made(_trace.Ended, [.. _trace.Events], ways, [.. _trace.Balls])));
+        Assert.Throws<ExpectationException>(
+            () => TraceExpect.EnergyNeverRises(Made(_trace.Ended, [.. _trace.Events], ways, [.. _trace.Balls])));
     }
 
     [Fact]
@@ -68,7 +70,8 @@ public class TraceExpectTests
         MotionSegment[][] ways = Ways();
         BallState beside = ways[1][0].Start with { Position = ways[2][^1].Start.Position + new Vec2(2 * R - 2e-6, 0) };
         ways[1][^1] = ways[1][^1] with { Start = beside };
-        Assert.Throws<ExpectationException>(() => TraceExpect.NoOverlap(Made(_trace.Ended, [.. _trace.Events], ways, [.. _trace.Balls])));
+        Assert.Throws<ExpectationException>(
+            () => TraceExpect.NoOverlap(Made(_trace.Ended, [.. _trace.Events], ways, [.. _trace.Balls])));
     }
 
     [Theory]
@@ -78,7 +81,8 @@ public class TraceExpectTests
     {
         BallEnd[] ends = [.. _trace.Balls];
         ends[1] = ends[1] with { State = new BallState(new Vec2(x, y), new Vec2(moves ? 0.1 : 0, 0), Vec3.Zero) };
-        Assert.Throws<ExpectationException>(() => TraceExpect.AtRestOnTable(Made(_trace.Ended, [.. _trace.Events], Ways(), ends)));
+        Assert.Throws<ExpectationException>(
+            () => TraceExpect.AtRestOnTable(Made(_trace.Ended, [.. _trace.Events], Ways(), ends)));
     }
 
     [Fact]
@@ -91,11 +95,13 @@ public class TraceExpectTests
         var error = Assert.Throws<ExpectationException>(() => Cases.Check(
             CsCheck.Gen.Int[0, 1000], 200, n => Expect.That(n < 700, $"{n}"), n => $"number {n}", n => n));
         Assert.Contains("of 200 cases failed", error.Message, StringComparison.Ordinal);
-        int smallest = Enumerable.Range(0, 200).Select(i => Cases.At(CsCheck.Gen.Int[0, 1000], i)).Where(n => n >= 700).Min();
+        int smallest =
+            Enumerable.Range(0, 200).Select(i => Cases.At(CsCheck.Gen.Int[0, 1000], i)).Where(n => n >= 700).Min();
         Assert.Contains($"number {smallest}", error.Message, StringComparison.Ordinal);
     }
 
-    private static BallState Faster(BallState s, double factor) => s with { Velocity = factor * s.Velocity, Spin = factor * s.Spin };
+    private static BallState Faster(BallState s, double factor) =>
+        s with { Velocity = factor * s.Velocity, Spin = factor * s.Spin };
 
     private static Trace Spoiled(ShotEventKind kind, Func<ShotEvent, ShotEvent> change)
     {

@@ -4,7 +4,8 @@ using Longrail.TestKit;
 
 namespace Longrail.Physics.Tests.Roots;
 
-/// <summary>First crossings of polynomials: choose the roots, expand, recover them. Plain algebra is the source.</summary>
+/// <summary>First crossings of polynomials: choose the roots, expand, recover them. Plain algebra is the
+/// source.</summary>
 public class FirstCrossingTests
 {
     private const int Count = 20_000;
@@ -69,7 +70,8 @@ public class FirstCrossingTests
             double sign = Math.Sign(c[0]) * item.scale;
             double allowed = Allowed([.. c.Select(x => x * sign)], item.first);
             if (Math.Abs(item.first - item.second) < 10 * allowed) return;
-            Expect.Near(item.first, FirstCrossing.Quadratic(sign * c[0], sign * c[1], sign * c[2], 1e9), allowed, "root");
+            Expect.Near(
+                item.first, FirstCrossing.Quadratic(sign * c[0], sign * c[1], sign * c[2], 1e9), allowed, "root");
         },
         item => $"{item}");
 
@@ -86,7 +88,8 @@ public class FirstCrossingTests
     [Fact]
     public void A_closed_gap_counts_at_once_when_it_closes_further_and_not_while_it_opens()
     {
-        // g = -e - t: closed and closing. g = -e + t: closed by rounding, opening (Bannerman et al., Comput. Part. Mech. 1, 191 (2014)).
+        // g = -e - t: closed and closing. g = -e + t: closed by rounding, opening (Bannerman et al., Comput. Part.
+        // Mech. 1, 191 (2014)).
         Assert.Equal(0, FirstCrossing.Quadratic(-1e-15, -1, 0, 10));
         Assert.Equal(double.PositiveInfinity, FirstCrossing.Quadratic(-1e-15, 1, 0, 10));
         Assert.Equal(0, FirstCrossing.Quartic(-1e-15, -1, 0, 0, 1e-9, 1));
@@ -116,8 +119,10 @@ public class FirstCrossingTests
             }
 
             // The scan can miss a dip shorter than its step; then what was found must be a root all the same.
-            if (double.IsPositiveInfinity(found)) Expect.That(double.IsPositiveInfinity(scanned), $"missed the one near {scanned}");
-            else Expect.Less(found, scanned + 1e-9, "found no later than scanned");
+            if (double.IsPositiveInfinity(found))
+                Expect.That(double.IsPositiveInfinity(scanned), $"missed the one near {scanned}");
+            else
+                Expect.Less(found, scanned + 1e-9, "found no later than scanned");
             if (double.IsFinite(found)) Expect.Near(0, Value(found), 1e-11, "value at the root");
         },
         item => string.Join(", ", item));
@@ -126,12 +131,14 @@ public class FirstCrossingTests
     {
         double expected = roots.Where(r => r > 0).Min();
         double allowed = Allowed(c, expected);
-        // Where rounding of the coefficients alone could merge two roots or make them complex there is nothing to recover.
+        // Where rounding of the coefficients alone could merge two roots or make them complex there is nothing to
+        // recover.
         if (roots.Any(r => r != expected && Math.Abs(r - expected) < 10 * allowed)) return;
         Expect.Near(expected, FirstCrossing.Quartic(c[0], c[1], c[2], c[3], c[4], 1e3), allowed, "root");
     }
 
-    /// <summary>How far rounding the coefficients and one evaluation (a few parts in 1e16 of each term) can move a simple root.</summary>
+    /// <summary>How far rounding the coefficients and one evaluation (a few parts in 1e16 of each term) can move a
+    /// simple root.</summary>
     private static double Allowed(double[] c, double root)
     {
         double terms = 0, slope = 0, power = 1;

@@ -6,7 +6,8 @@ using static Longrail.TestKit.TestEquipment;
 
 namespace Longrail.Physics.Tests.Shots;
 
-/// <summary>Banks of a ball that loses nothing must be those of a mirror. Plane geometry; unfolding is the independent route.</summary>
+/// <summary>Banks of a ball that loses nothing must be those of a mirror. Plane geometry; unfolding is the
+/// independent route.</summary>
 public class BankGeometryTests
 {
     private const double Inch = 0.0254;
@@ -38,7 +39,8 @@ public class BankGeometryTests
     [Fact]
     public void Off_two_adjacent_rails_the_last_leg_is_parallel_to_the_first()
     {
-        // (20, 10) to the long rail, the short rail, (50, 0): contacts (76.5958, 48.875), (98.875, 33.5717), slope 0.68689.
+        // (20, 10) to the long rail, the short rail, (50, 0): contacts (76.5958, 48.875), (98.875, 33.5717), slope
+        // 0.68689.
         double slope = (2 * Far - 10) / (2 * FarX - 50 - 20);
         Expect.Near(0.68689, slope, 5e-6, "slope, as printed");
         Trace trace = Send(20, 10, 1, slope);
@@ -56,7 +58,8 @@ public class BankGeometryTests
     [InlineData(0.0)]
     [InlineData(3.0)]
     [InlineData(-6.0)]
-    public void Shifting_start_and_aim_alike_keeps_the_last_leg_parallel_and_shifts_the_end_by_as_much_the_other_way(double shift)
+    public void Shifting_start_and_aim_alike_keeps_the_last_leg_parallel_and_shifts_the_end_by_as_much_the_other_way(
+        double shift)
     {
         double slope = (2 * Far - 10) / (2 * FarX - 50 - 20);
         Trace trace = Send(20 + shift, 10, 1, slope);
@@ -68,7 +71,8 @@ public class BankGeometryTests
     [Fact]
     public void A_bank_off_both_long_rails_touches_where_the_table_unfolded_twice_says()
     {
-        // From (20, 30) to the left rail, the right rail, and (80, 25): mirrored twice the target stands at 25 + 2 (Far - 1.125).
+        // From (20, 30) to the left rail, the right rail, and (80, 25): mirrored twice the target stands at 25 + 2
+        // (Far - 1.125).
         double slope = (25 + 2 * (Far - 1.125) - 30) / 60;
         Trace trace = Send(20, 30, 1, slope);
         IReadOnlyList<ShotEvent> touches = Cushions(trace);
@@ -110,7 +114,9 @@ public class BankGeometryTests
             Trace trace = Send(start.X / Inch, start.Y / Inch, tan, 1);
             double shift = sight.X - Cushions(trace)[0].BeforeA.Position.X;
             Expect.Near(row["shift_mm"].Value, 1000 * shift, row["shift_mm"].HalfUnit, $"{row}: mm");
-            Expect.Near(row["shift_diamonds"].Value, shift / Lossless.Table.DiamondAlong, row["shift_diamonds"].HalfUnit, $"{row}");
+            Expect.Near(
+                row["shift_diamonds"].Value, shift / Lossless.Table.DiamondAlong, row["shift_diamonds"].HalfUnit,
+                $"{row}");
         }
     }
 
@@ -120,13 +126,15 @@ public class BankGeometryTests
         // Pythagoras: the nose stands above the centre by R sin theta.
         Trace trace = Plain.With(Moving(1, 0.6, 1, Math.PI / 2)).Play();
         double rise = 0.0363 - R;
-        Expect.Near(1.27 - Math.Sqrt(R * R - rise * rise), Cushions(trace)[0].BeforeA.Position.Y, Tolerance.Geometry, "touch");
+        Expect.Near(
+            1.27 - Math.Sqrt(R * R - rise * rise), Cushions(trace)[0].BeforeA.Position.Y, Tolerance.Geometry, "touch");
     }
 
     private static Trace Send(double x, double y, double dx, double dy) =>
         Lossless.With(Ball(x * Inch, y * Inch, 2 * new Vec2(dx, dy).Normalized())).Play(5);
 
-    private static IReadOnlyList<ShotEvent> Cushions(Trace trace) => [.. trace.Events.Where(e => e.Kind == ShotEventKind.Cushion)];
+    private static IReadOnlyList<ShotEvent> Cushions(Trace trace) =>
+        [.. trace.Events.Where(e => e.Kind == ShotEventKind.Cushion)];
 
     /// <summary>Where the leg after a touch crosses a height, metres; the height in inches.</summary>
     private static Vec2 Line(ShotEvent touch, double toY)

@@ -6,7 +6,8 @@ using static Longrail.TestKit.TestEquipment;
 
 namespace Longrail.Physics.Tests.Shots;
 
-/// <summary>The three-rail track from the corner: a model's cross-check with the trade's system (Alciatore TP 7.2; Jewett).</summary>
+/// <summary>The three-rail track from the corner: a model's cross-check with the trade's system (Alciatore TP 7.2;
+/// Jewett).</summary>
 public class CornerFiveTests
 {
     private const double Diamond = 0.3175;
@@ -16,8 +17,9 @@ public class CornerFiveTests
     [Fact]
     public void The_track_touches_where_another_program_with_the_same_equations_says()
     {
-        // That program turned the ball a whole radius before the nose; it turns R cos t before it, 2.4 mm less. At each rail that moves
-        // the way by 2.4 mm (tan in + tan out), some 0.02 diamond, and the unknown start by as much again.
+        // That program turned the ball a whole radius before the nose; it turns R cos t before it, 2.4 mm less. At
+        // each rail that moves the way by 2.4 mm (tan in + tan out), some 0.02 diamond, and the unknown start by as
+        // much again.
         foreach (GoldenRow row in GoldenTable.Load("corner-five").Rows)
         {
             (double first, double second, double third) = Track(_table, row["speed"].Value, row["side"].Value);
@@ -30,7 +32,8 @@ public class CornerFiveTests
     [Fact]
     public void Without_side_the_track_ends_within_half_a_diamond_of_the_systems_three()
     {
-        foreach (double speed in new[] { 2.0, 3.0, 4.0 }) Expect.Near(3, Track(_table, speed, 0).Third, 0.5, $"at {speed} m/s");
+        foreach (double speed in new[] { 2.0, 3.0, 4.0 })
+            Expect.Near(3, Track(_table, speed, 0).Third, 0.5, $"at {speed} m/s");
     }
 
     [Fact]

@@ -6,8 +6,8 @@ using static Longrail.TestKit.TestEquipment;
 
 namespace Longrail.Physics.Tests.Shots;
 
-/// <summary>How the balls turn, so that a stripe can be trusted: the engine's own spins, added up in tiny turns, must give the engine's
-/// orientation to a tenth of a degree at any time of a shot, in the rubber too.</summary>
+/// <summary>How the balls turn, so that a stripe can be trusted: the engine's own spins, added up in tiny turns, must
+/// give the engine's orientation to a tenth of a degree at any time of a shot, in the rubber too.</summary>
 public class OrientationTests
 {
     [Theory]
@@ -26,7 +26,8 @@ public class OrientationTests
             const double step = 1e-4;
             for (int k = 0; time < Math.Min(trace.Duration, 6); k++)
             {
-                // No step straddles a jump of the spin: cut it at the events and at the beginning of each stretch of motion.
+                // No step straddles a jump of the spin: cut it at the events and at the beginning of each stretch of
+                // motion.
                 double next = Math.Min(NextJump(trace, ball, time), time + step);
                 Vec3 spin = trace.StateAt(ball, 0.5 * (time + next)).Spin;
                 turning.Turn(spin.X, spin.Y, spin.Z, next - time);

@@ -7,7 +7,8 @@ using static Longrail.TestKit.TestEquipment;
 
 namespace Longrail.Physics.Tests.Shots;
 
-/// <summary>Pockets: where a ball drops, what the jaws let pass. Plane geometry; the trade's facts where named.</summary>
+/// <summary>Pockets: where a ball drops, what the jaws let pass. Plane geometry; the trade's facts where
+/// named.</summary>
 public class PocketTests
 {
     [Theory]
@@ -22,7 +23,9 @@ public class PocketTests
             ShotEvent drop = trace.Events.Single(e => e.Kind == ShotEventKind.Pocketed);
             Assert.Equal(name, drop.Pocket);
             Assert.DoesNotContain(trace.Events, e => e.Kind == ShotEventKind.Jaw);
-            Expect.Near(0, drop.BeforeA.Position.DistanceTo(mouth + spec.Shelf * axis), 1e-9, $"place of the drop at {speed} m/s");
+            Expect.Near(
+                0, drop.BeforeA.Position.DistanceTo(mouth + spec.Shelf * axis), 1e-9,
+                $"place of the drop at {speed} m/s");
             Assert.Equal(MotionPhase.Pocketed, trace.Balls[0].Phase);
             Assert.Equal(name, trace.Balls[0].Pocket);
         }
@@ -36,20 +39,25 @@ public class PocketTests
         Vec2 centre = mouth + (spec.Shelf + spec.DropRadius) * axis, start = mouth - 0.4 * axis + 0.012 * axis.Left;
         ShotEvent drop = Pocketed.With(Moving(start.X, start.Y, 1, axis.Angle)).Play()
             .Events.First(e => e.Kind == ShotEventKind.Pocketed);
-        Expect.Near(spec.DropRadius, drop.BeforeA.Position.DistanceTo(centre), 1e-9, "distance from the circle's centre");
+        Expect.Near(
+            spec.DropRadius, drop.BeforeA.Position.DistanceTo(centre), 1e-9, "distance from the circle's centre");
     }
 
     [Fact]
     public void A_ball_passes_between_the_jaw_points_within_the_margin_tabled_and_touches_beyond_it()
     {
-        // Plane geometry: the centre must pass within (mouth - ball)/2 of the mouth's middle. Sharp jaws at centre height, facings along
-        // the axis, and a straight drop edge on the mouth line, so that nothing behind the mouth matters.
+        // Plane geometry: the centre must pass within (mouth - ball)/2 of the mouth's middle. Sharp jaws at centre
+        // height, facings along the axis, and a straight drop edge on the mouth line, so that nothing behind the
+        // mouth matters.
         foreach (GoldenRow row in GoldenTable.Load("pocket-margin").Rows)
         {
             double width = row["mouth"].Value * 0.0254;
             EquipmentSpec sharp = Lossless.WithTable(t => t with
             {
-                Length = 5, Width = 5, Corner = Pocketed.Table.Corner, Side = new PocketSpec(width, Math.PI / 2 + 1e-6, 0, 0, 100),
+                Length = 5,
+                Width = 5,
+                Corner = Pocketed.Table.Corner,
+                Side = new PocketSpec(width, Math.PI / 2 + 1e-6, 0, 0, 100),
             });
             (Vec2 mouth, Vec2 axis, _) = Place(sharp.Table, PocketName.LeftSide);
             foreach (double way in new[] { 0.3, 0.6, 1.0, 1.5, 2.0 })
@@ -73,17 +81,20 @@ public class PocketTests
     [Fact]
     public void An_error_of_the_cue_balls_direction_is_magnified_by_distance_over_diameter_and_cosine_of_the_cut()
     {
-        // First order, exact: d(object) = d(cue) d/(2R cos cut). Plane geometry. The table is that times the pocket's margin.
+        // First order, exact: d(object) = d(cue) d/(2R cos cut). Plane geometry. The table is that times the pocket's
+        // margin.
         foreach (GoldenRow row in GoldenTable.Load("aim-margin").Rows)
         {
-            double d = row["cue_distance"].Value, margin = Math.Atan((0.1143 - 2 * R) / 2 / row["object_distance"].Value);
+            double d = row["cue_distance"].Value;
+            double margin = Math.Atan((0.1143 - 2 * R) / 2 / row["object_distance"].Value);
             foreach (int cutDegrees in new[] { 0, 15, 30, 45, 60, 75 })
             {
                 double cut = cutDegrees * Math.PI / 180, h = 1e-6;
                 double slope = (ObjectAngle(d, cut, h) - ObjectAngle(d, cut, -h)) / (2 * h);
                 double tolerance = margin / Math.Abs(slope) * 180 / Math.PI;
                 GoldenCell cell = row[$"cut{cutDegrees}"];
-                // At a full hit the ghost ball itself moves: exact is d/2R - 1 there; the table's first order keeps d to the ghost ball.
+                // At a full hit the ghost ball itself moves: exact is d/2R - 1 there; the table's first order keeps d
+                // to the ghost ball.
                 Expect.Near(cell.Value, tolerance, cell.HalfUnit + 1e-4 * cell.Value, $"{row}: cut {cutDegrees}");
             }
         }
@@ -156,6 +167,7 @@ public class PocketTests
         };
         var corner = new Vec2(x * table.Length, y * table.Width);
         Vec2 axis = new Vec2(2 * x - 1, 2 * y - 1).Normalized();
-        return x == 0.5 ? (corner, axis, table.Side!) : (corner - 0.5 * table.Corner!.Mouth * axis, axis, table.Corner!);
+        return x == 0.5 ? (corner, axis, table.Side!) : (
+            corner - 0.5 * table.Corner!.Mouth * axis, axis, table.Corner!);
     }
 }

@@ -38,11 +38,13 @@ public class ReadingTests
     [Fact]
     public void A_meeting_reads_roll_and_side_of_the_striker_and_the_side_it_handed_over()
     {
-        // Side as a tip offset is 0.4 R w_z / v; in a gripping straight hit 5/14 of the surface speed goes over, reversed.
+        // Side as a tip offset is 0.4 R w_z / v; in a gripping straight hit 5/14 of the surface speed goes over,
+        // reversed.
         EquipmentSpec balls = Plain.WithBalls(b => b with { Restitution = 1 });
         MeetReading m = Meet(Plays.Hit(balls, 1, 0, 0, 0.2));
         Expect.Near(0.08, m.StrikerSide, 1e-6, "side of the striker, b/R");
-        Expect.Near(-0.08 * 5 / 14, m.SideHandedOver * m.StruckSpeed, 1e-6, "side handed over, b/R, at the striker's speed");
+        Expect.Near(
+            -0.08 * 5 / 14, m.SideHandedOver * m.StruckSpeed, 1e-6, "side handed over, b/R, at the striker's speed");
         Assert.True(m.Gripped);
         Expect.Near(1, Meet(Plays.Hit(balls, 1, 0.4, 1, 0)).StrikerRollRatio, 1e-6, "roll ratio");
         Expect.Near(-0.5, Meet(Plays.Hit(balls, 1, 0.4, -0.5, 0)).StrikerRollRatio, 1e-6, "roll ratio of draw");
@@ -62,17 +64,21 @@ public class ReadingTests
             Expect.Near(row["angle"].Value, c.AngleInDegrees, 1e-5, $"{row}: angle in");
             Expect.Near(row["out"].Value, c.AngleOutDegrees, Tolerance.CushionAngle, $"{row}: angle out");
             Expect.Near(row["out_speed"].Value, c.SpeedOut, Tolerance.CushionSpeed, $"{row}: speed out");
-            Expect.Near(row["final"].Value, c.AngleAfterCurveDegrees, Tolerance.CushionAngle, $"{row}: angle after the curve");
-            Expect.Near(row["final_speed"].Value, c.SpeedAfterCurve, Tolerance.CushionSpeed, $"{row}: speed after the curve");
+            Expect.Near(
+                row["final"].Value, c.AngleAfterCurveDegrees, Tolerance.CushionAngle, $"{row}: angle after the curve");
+            Expect.Near(
+                row["final_speed"].Value, c.SpeedAfterCurve, Tolerance.CushionSpeed, $"{row}: speed after the curve");
             Expect.Near(1, c.SpeedIn, 1e-6, $"{row}: speed in");
             Expect.Near(1, c.RollRatioIn, 1e-5, $"{row}: roll ratio");
 
-            // Straight in there is no way along the rail, and so neither running nor reverse side; only its size is certain.
+            // Straight in there is no way along the rail, and so neither running nor reverse side; only its size is
+            // certain.
             double side = 0.4 * row["side"].Value, read = row["angle"].Value == 0 ? Math.Abs(c.SideIn) : c.SideIn;
             Expect.Near(side, read, 1e-5, $"{row}: side in, positive running");
             double turns = 0.4 * row["wz"].Value / row["out_speed"].Value;
             if (row["angle"].Value != 0)
-                Expect.Near(turns, c.SideOut, 0.4 * Tolerance.CushionSpeed * 2 / row["out_speed"].Value, $"{row}: side out");
+                Expect.Near(
+                    turns, c.SideOut, 0.4 * Tolerance.CushionSpeed * 2 / row["out_speed"].Value, $"{row}: side out");
         }
     }
 
@@ -96,7 +102,8 @@ public class ReadingTests
     {
         foreach (int way in new[] { 1, -1 })
         {
-            // Running side over a short way lengthens, reverse shortens (Alciatore); the turning sense changes with the way.
+            // Running side over a short way lengthens, reverse shortens (Alciatore); the turning sense changes with
+            // the way.
             double Long(double side)
             {
                 Vec2 v = Vec2.FromAngle((90 - way * 25) * Deg);
@@ -115,7 +122,8 @@ public class ReadingTests
     [Fact]
     public void The_kiss_gap_of_a_stop_shot_bank_is_that_of_plane_geometry()
     {
-        // The struck ball comes back at a from the normal past the cue ball that stopped dead: 2R sin 2a + 2d sin a - 2R.
+        // The struck ball comes back at a from the normal past the cue ball that stopped dead: 2R sin 2a + 2d sin a -
+        // 2R.
         foreach ((double degrees, double d) in new[] { (20.0, 0.06), (30.0, 0.03), (15.0, 0.2) })
         {
             double a = degrees * Deg;
@@ -133,8 +141,10 @@ public class ReadingTests
     [Fact]
     public void A_double_kiss_is_said_to_be_one()
     {
-        Vec2 ob = new(0.6, 1.27 - R - 0.03), way = new(Math.Sin(5 * Deg), Math.Cos(5 * Deg)), cue = ob - (2 * R + 0.01) * way;
-        ShotReading shot = TraceReadings.Of(Lossless.With(Ball(cue.X, cue.Y, 2 * way), Ball(ob.X, ob.Y)).Play(0.3)).Shot;
+        Vec2 ob = new(0.6, 1.27 - R - 0.03), way = new(Math.Sin(5 * Deg), Math.Cos(5 * Deg)),
+            cue = ob - (2 * R + 0.01) * way;
+        ShotReading shot =
+            TraceReadings.Of(Lossless.With(Ball(cue.X, cue.Y, 2 * way), Ball(ob.X, ob.Y)).Play(0.3)).Shot;
         Assert.True(shot.DoubleKiss);
         Expect.Near(0, shot.KissGapMillimetres!.Value, 1e-6, "gap");
     }
@@ -142,9 +152,10 @@ public class ReadingTests
     [Fact]
     public void A_pocket_reads_how_the_ball_came_in()
     {
-        // Plane geometry at the left side pocket, seen looking into it from the table: the foot (+x) is on the right hand.
-        // The nose stands above the ball's centre, so the ball needs R cos t to either side of its centre.
-        double half = Pocketed.Table.Side!.Mouth / 2, rise = Pocketed.Cushion.NoseHeight - R, reach = Math.Sqrt(R * R - rise * rise);
+        // Plane geometry at the left side pocket, seen looking into it from the table: the foot (+x) is on the right
+        // hand. The nose stands above the ball's centre, so the ball needs R cos t to either side of its centre.
+        double half = Pocketed.Table.Side!.Mouth / 2, rise = Pocketed.Cushion.NoseHeight - R;
+        double reach = Math.Sqrt(R * R - rise * rise);
         foreach ((double degrees, double off) in new[] { (0.0, 0.0), (10.0, 0.008), (-15.0, -0.005) })
         {
             // Positive: it comes from the right of the axis, so it travels to the left.
@@ -153,7 +164,8 @@ public class ReadingTests
             Expect.Near(degrees, p.EntryAngleDegrees, 1e-6, "entry angle");
             Expect.Near(1000 * off, p.EntryOffsetMillimetres, 1e-6, "entry offset, mm");
             Assert.Equal(0, p.JawTouches);
-            if (degrees == 0) Expect.Near(1000 * (half - Math.Abs(off) - reach), p.MarginMillimetres, 1e-6, "margin, mm");
+            if (degrees == 0)
+                Expect.Near(1000 * (half - Math.Abs(off) - reach), p.MarginMillimetres, 1e-6, "margin, mm");
         }
     }
 
@@ -182,8 +194,8 @@ public class ReadingTests
     [InlineData(1.0, 1.0)]
     public void A_stripe_reads_as_a_still_band_after_a_slide_and_as_a_full_roll_after_a_roll(double roll, double rolled)
     {
-        // A stripe along the way (axis across it) is still for a pure slide; a pure roll turns it in its own plane, which leaves the axis.
-        // An axis along the way shows the turning: about the axle by way over radius.
+        // A stripe along the way (axis across it) is still for a pure slide; a pure roll turns it in its own plane,
+        // which leaves the axis. An axis along the way shows the turning: about the axle by way over radius.
         EquipmentSpec slick = Lossless;
         Trace trace = slick.With(Moving(1, 0.8, 1, Math.PI / 2, roll)).Play(1);
         var along = new Vec3(0, 1, 0);

@@ -6,14 +6,15 @@ using Longrail.TestKit;
 
 namespace Longrail.Physics.Tests.Shots;
 
-/// <summary>What must hold for any shot. 20,000 random scenes: up to 16 balls, frozen clusters, grazing contacts, balls on cushions,
-/// with and without pockets, both cushion laws, speeds from 1 mm/s to 15 m/s.</summary>
+/// <summary>What must hold for any shot. 20,000 random scenes: up to 16 balls, frozen clusters, grazing contacts,
+/// balls on cushions, with and without pockets, both cushion laws, speeds from 1 mm/s to 15 m/s.</summary>
 public class ShotPropertyTests
 {
     private const int Scenes = 20_000;
 
     [Fact]
-    public void Every_shot_ends_at_rest_on_the_table_with_finite_numbers_and_never_gains_energy_and_keeps_momentum() => Cases.Check(
+    public void Every_shot_ends_at_rest_on_the_table_with_finite_numbers_and_never_gains_energy_and_keeps_momentum() =>
+        Cases.Check(
         SceneGen.Shot,
         Scenes,
         shot =>
@@ -57,7 +58,8 @@ public class ShotPropertyTests
         shot =>
         {
             var far = new Vec2(shot.Equipment.Table.Length, shot.Equipment.Table.Width);
-            BallState Turned(BallState s) => new(far - s.Position, -s.Velocity, new Vec3(-s.Spin.X, -s.Spin.Y, s.Spin.Z));
+            BallState Turned(BallState s) => new(
+                far - s.Position, -s.Velocity, new Vec3(-s.Spin.X, -s.Spin.Y, s.Spin.Z));
             SameWay(shot.Play(), Changed(shot, Turned).Play(), Turned, i => i);
         },
         SceneText.Describe,
@@ -111,14 +113,15 @@ public class ShotPropertyTests
         ShotSetup[] shots = [.. Enumerable.Range(0, 400).Select(i => Cases.At(SceneGen.Shot, i, 11))];
         ulong[] one = [.. shots.Select(s => s.Play().Hash())];
         var many = new ulong[shots.Length];
-        Parallel.For(0, shots.Length, new ParallelOptions { MaxDegreeOfParallelism = 8 }, i => many[i] = shots[i].Play().Hash());
+        Parallel.For(
+            0, shots.Length, new ParallelOptions { MaxDegreeOfParallelism = 8 }, i => many[i] = shots[i].Play().Hash());
         Assert.Equal(one, many);
         Assert.Equal(one.Length, one.Distinct().Count());
     }
 
-    /// <summary>Metres. Where a contact is on the edge of sticking the engine decides with a margin of 1e-9, so mirrored shots may differ by
-    /// 1e-9 of the speed: 1e-8 m over ten metres, grown a hundredfold by a meeting of balls that does not graze. Anything wrong in
-    /// a sign is millions of times larger.</summary>
+    /// <summary>Metres. Where a contact is on the edge of sticking the engine decides with a margin of 1e-9, so
+    /// mirrored shots may differ by 1e-9 of the speed: 1e-8 m over ten metres, grown a hundredfold by a meeting of
+    /// balls that does not graze. Anything wrong in a sign is millions of times larger.</summary>
     private const double Grown = 1e-6;
 
     private static BallState Mirrored(BallState s, double width) => new(
@@ -136,12 +139,14 @@ public class ShotPropertyTests
             for (int i = 0; i < a.Balls.Count; i++)
             {
                 BallState expected = change(a.StateAt(i, time)), actual = b.StateAt(number(i), time);
-                Expect.Near(0, expected.Position.DistanceTo(actual.Position), Grown, $"place of ball {i} at {time:R} s");
+                Expect.Near(
+                    0, expected.Position.DistanceTo(actual.Position), Grown, $"place of ball {i} at {time:R} s");
             }
         }
     }
 
-    /// <summary>Times at which to compare, up to the third meeting of balls or touch of a jaw, or the first grazing one.</summary>
+    /// <summary>Times at which to compare, up to the third meeting of balls or touch of a jaw, or the first grazing
+    /// one.</summary>
     private static IEnumerable<double> Until(Trace trace)
     {
         ShotEvent[] round = [.. trace.Events.Where(e => e.Kind is ShotEventKind.BallsMeet or ShotEventKind.Jaw)];

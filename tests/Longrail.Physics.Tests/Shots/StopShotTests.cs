@@ -7,7 +7,8 @@ using static Longrail.TestKit.TestEquipment;
 
 namespace Longrail.Physics.Tests.Shots;
 
-/// <summary>Sliding and rolling on arrival, stop shots, drift, the double kiss: closed forms of the trade's check values, recomputed.</summary>
+/// <summary>Sliding and rolling on arrival, stop shots, drift, the double kiss: closed forms of the trade's check
+/// values, recomputed.</summary>
 public class StopShotTests
 {
     private const double Inch = 0.0254, G = 9.80665;
@@ -41,7 +42,8 @@ public class StopShotTests
         foreach (GoldenRow row in GoldenTable.Load("roll-on-arrival").Rows)
         {
             double width = row["distance"].Value;
-            EquipmentSpec table = Plain.WithTable(t => t with { Width = 2 }).WithCushion(c => c with { NoseHeight = R });
+            EquipmentSpec table = Plain.WithTable(t => t with { Width = 2 }).WithCushion(
+                c => c with { NoseHeight = R });
             ShotEvent touch = table.With(Ball(1, 2 - R - width, new Vec2(0, row["speed"].Value))).Play()
                 .Events.First(e => e.Kind == ShotEventKind.Cushion);
             double ratio = -R * touch.BeforeA.Spin.X / touch.BeforeA.Velocity.Y;
@@ -69,7 +71,8 @@ public class StopShotTests
     [Fact]
     public void What_spin_is_left_carries_the_cue_ball_on_as_tabled()
     {
-        // d = (2 f v/7)^2 / (2 mu_r g): the roll phase of a ball left with spin f v and no speed (the short skid is left out).
+        // d = (2 f v/7)^2 / (2 mu_r g): the roll phase of a ball left with spin f v and no speed (the short skid is
+        // left out).
         foreach (GoldenRow row in GoldenTable.Load("drift").Rows)
         {
             double f = row["percent"].Value / 100, v = 2;
@@ -82,7 +85,8 @@ public class StopShotTests
     [Fact]
     public void A_full_stop_shot_bank_kisses_nearer_than_the_closed_form_and_clears_beyond_it()
     {
-        // d > R (1 - sin 2a)/sin a for a mirror rebound at a, d from the ball-centre line of the cushion. Plane geometry.
+        // d > R (1 - sin 2a)/sin a for a mirror rebound at a, d from the ball-centre line of the cushion. Plane
+        // geometry.
         foreach (GoldenRow row in GoldenTable.Load("double-kiss").Rows)
         {
             double a = row["angle"].Value * Math.PI / 180, limit = R * (1 - Math.Sin(2 * a)) / Math.Sin(a);

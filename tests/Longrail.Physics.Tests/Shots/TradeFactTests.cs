@@ -8,8 +8,8 @@ using static Longrail.TestKit.TestEquipment;
 
 namespace Longrail.Physics.Tests.Shots;
 
-/// <summary>What every instructor knows: signs only, no amounts. Alciatore's published effects where named; the rest is common
-/// practice, no source.</summary>
+/// <summary>What every instructor knows: signs only, no amounts. Alciatore's published effects where named; the rest
+/// is common practice, no source.</summary>
 public class TradeFactTests
 {
     private const double Diamond = 0.3175;
@@ -19,7 +19,8 @@ public class TradeFactTests
     [InlineData(30.0)]
     public void The_same_line_struck_harder_rebounds_shorter(double angle)
     {
-        // B1. A ball struck through the centre, half a table's width from the cushion. Alciatore; common practice for the amount.
+        // B1. A ball struck through the centre, half a table's width from the cushion. Alciatore; common practice for
+        // the amount.
         double[] landings = [.. new[] { 1.6, 2.8, 4.8 }.Select(v => Landing(Plain, v, angle, 0, 0, 0.6))];
         Expect.Less(landings[1], landings[0], "landing at 2.8 m/s against 1.6 m/s");
         Expect.Less(landings[2], landings[1], "landing at 4.8 m/s against 2.8 m/s");
@@ -37,7 +38,8 @@ public class TradeFactTests
         static double Stroke(double right)
         {
             const double angle = 25;
-            // A ball that goes along +x into the left cushion: right side is running side. The stick makes up for squirt.
+            // A ball that goes along +x into the left cushion: right side is running side. The stick makes up for
+            // squirt.
             CueSpec cue = Plain.Cue with { EndMass = 1e-12 };
             TipResult hit = TipContact.Strike(new Stroke((90 - angle) * Math.PI / 180, 1.8, right, 0, 0), R, M, cue);
             return LandingOf(Plain, hit.Velocity, hit.Spin, angle, 0.3);
@@ -71,8 +73,10 @@ public class TradeFactTests
     [Fact]
     public void On_a_straight_bank_the_cue_balls_side_arrives_reversed_and_moves_the_rebound_accordingly()
     {
-        // B10, B11. The bank goes to the right (+x): right side on the cue ball makes reverse side on the object ball: shorter.
-        (double Side, double Landing) right = Bank(0.5, 0, Plain), none = Bank(0, 0, Plain), left = Bank(-0.5, 0, Plain);
+        // B10, B11. The bank goes to the right (+x): right side on the cue ball makes reverse side on the object
+        // ball: shorter.
+        (double Side, double Landing) right = Bank(0.5, 0, Plain), left = Bank(-0.5, 0, Plain);
+        (double Side, double Landing) none = Bank(0, 0, Plain);
         Expect.Less(right.Side, -1, "side of the object ball at the cushion after right side, rad/s");
         Expect.Less(1, left.Side, "side of the object ball at the cushion after left side, rad/s");
 
@@ -84,24 +88,30 @@ public class TradeFactTests
     [Fact]
     public void A_cut_with_the_bank_banks_short_and_a_cut_against_it_long_and_gearing_takes_it_away()
     {
-        // B8, B9, B12. The ball goes up and to the right. Cut to the right (the way it travels): reverse side; to the left: running.
-        (double Side, double Landing) with = Bank(0, -0.5, Plain), none = Bank(0, 0, Plain), against = Bank(0, 0.5, Plain);
+        // B8, B9, B12. The ball goes up and to the right. Cut to the right (the way it travels): reverse side; to the
+        // left: running.
+        (double Side, double Landing) with = Bank(0, -0.5, Plain), against = Bank(0, 0.5, Plain);
+        (double Side, double Landing) none = Bank(0, 0, Plain);
         Expect.Less(with.Landing, none.Landing, "cut with the bank");
         Expect.Less(none.Landing, against.Landing, "cut against the bank");
         double gears = Math.Sin(0.5);
-        Expect.Near(0, R * Bank(gears, 0.5, Plain).Side, 0.02, "side at the cushion with gearing outside side, as surface speed");
+        Expect.Near(
+            0, R * Bank(gears, 0.5, Plain).Side, 0.02,
+            "side at the cushion with gearing outside side, as surface speed");
     }
 
     [Fact]
     public void An_object_ball_near_the_rail_banks_shorter_than_one_far_from_it()
     {
-        // B6. Trade texts (the published fix is to over-cut). Driven full at 30 degrees from the normal at a medium speed.
+        // B6. Trade texts (the published fix is to over-cut). Driven full at 30 degrees from the normal at a medium
+        // speed.
         double near = Turn(0.03), far = Turn(0.7);
         Expect.Less(near, far, "angle out after the curve, degrees");
 
         static double Turn(double gap)
         {
-            Vec2 way = Vec2.FromAngle(60 * Math.PI / 180), struck = new Vec2(1.2, 1.27 - R) - gap * way, cue = struck - (2 * R + 0.1) * way;
+            Vec2 way = Vec2.FromAngle(60 * Math.PI / 180), struck = new Vec2(1.2, 1.27 - R) - gap * way,
+                cue = struck - (2 * R + 0.1) * way;
             Trace trace = Plain.With(Moving(cue.X, cue.Y, 1.8, way.Angle, 0), Ball(struck.X, struck.Y)).Play();
             Vec2 end = Plays.Final(trace.Events.First(e => e.Kind == ShotEventKind.Cushion && e.BallA == 1).AfterA);
             return Math.Atan2(end.X, -end.Y) * 180 / Math.PI;
@@ -119,7 +129,8 @@ public class TradeFactTests
         }
 
         Expect.Less(Effect(0.1), Effect(0.25), "what side does");
-        double Slides(double friction) => Landing(Plain.WithCloth(c => c with { SlidingFriction = friction }), 2.5, 30, 0, 0, 0.5);
+        double Slides(double friction) => Landing(
+            Plain.WithCloth(c => c with { SlidingFriction = friction }), 2.5, 30, 0, 0, 0.5);
         Expect.Less(Slides(0.12), Slides(0.3), "landing on slick and on slow cloth");
     }
 
@@ -131,7 +142,8 @@ public class TradeFactTests
         for (int i = 0; i < 3; i++)
         {
             double dirt = new[] { 0.35, 1.0, 2.5 }[i];
-            EquipmentSpec balls = Plain.WithBalls(b => b with { Friction = new BallFriction(dirt * 9.951e-3, dirt * 0.108, 1.088) });
+            EquipmentSpec balls = Plain.WithBalls(
+                b => b with { Friction = new BallFriction(dirt * 9.951e-3, dirt * 0.108, 1.088) });
             throws[i] = Plays.Throw(balls, 1.5, 35, 0);
             sides[i] = -Plays.Meet(balls, 1.5, 0, 0, 0.8).AfterB!.Value.Spin.Z;
         }
@@ -160,15 +172,18 @@ public class TradeFactTests
     }
 
     /// <summary>A ball that goes up and to the right into the left cushion, at an angle from its normal.</summary>
-    private static ShotSetup Into(EquipmentSpec equipment, double speed, double angle, double roll, double side, double way)
+    private static ShotSetup Into(
+        EquipmentSpec equipment, double speed, double angle, double roll, double side, double way)
     {
         double a = (90 - angle) * Math.PI / 180;
         Vec2 start = new Vec2(1, 1.27 - R) - way * Vec2.FromAngle(a);
         return equipment.With(Moving(start.X, start.Y, speed, a, roll, side));
     }
 
-    /// <summary>How far along the table the ball lands on the opposite rail's line, from where the straight line met the cushion.</summary>
-    private static double Landing(EquipmentSpec equipment, double speed, double angle, double roll, double side, double way)
+    /// <summary>How far along the table the ball lands on the opposite rail's line, from where the straight line met
+    /// the cushion.</summary>
+    private static double Landing(
+        EquipmentSpec equipment, double speed, double angle, double roll, double side, double way)
     {
         ShotSetup shot = Into(equipment, speed, angle, roll, side, way);
         return Landing(shot.Play(), 0);
@@ -188,13 +203,15 @@ public class TradeFactTests
         return touches[1].BeforeA.Position.X;
     }
 
-    /// <summary>An object ball driven up and to the right at 15 degrees from the normal with a cue ball's side and cut; its side on
-    /// arrival and its landing on the right cushion, cleaned of the direction in which throw sent it.</summary>
+    /// <summary>An object ball driven up and to the right at 15 degrees from the normal with a cue ball's side and
+    /// cut; its side on arrival and its landing on the right cushion, cleaned of the direction in which throw sent
+    /// it.</summary>
     private static (double Side, double Landing) Bank(double side, double cut, EquipmentSpec equipment)
     {
         Vec2 struck = new(1, 0.8), wanted = Vec2.FromAngle(75 * Math.PI / 180);
         Vec2 ghost = struck - 2 * R * wanted, way = wanted.Rotated(-cut), cue = ghost - 0.01 * way;
-        Trace trace = equipment.With(Moving(cue.X, cue.Y, 2 / Math.Cos(cut), way.Angle, 0, side), Ball(struck.X, struck.Y)).Play();
+        ShotBall striker = Moving(cue.X, cue.Y, 2 / Math.Cos(cut), way.Angle, 0, side);
+        Trace trace = equipment.With(striker, Ball(struck.X, struck.Y)).Play();
         ShotEvent touch = trace.Events.First(e => e.Kind == ShotEventKind.Cushion && e.BallA == 1);
         BallState touched = touch.BeforeA;
         double spin = touched.Spin.Z;

@@ -9,8 +9,8 @@ using static Longrail.TestKit.TestEquipment;
 
 namespace Longrail.Physics.Tests.Shots;
 
-/// <summary>Whole shots against the reference integrator, which shares no code with the engine: every place within a tenth of a
-/// millimetre, every orientation within what that and a tenth of a degree allow.</summary>
+/// <summary>Whole shots against the reference integrator, which shares no code with the engine: every place within a
+/// tenth of a millimetre, every orientation within what that and a tenth of a degree allow.</summary>
 public class WholeShotTests
 {
     [Theory]
@@ -34,7 +34,8 @@ public class WholeShotTests
     [InlineData(CushionLaw.Yielding, 3.5, 0.2, 0.0, 0.4)]
     [InlineData(CushionLaw.Yielding, 5.0, -0.5, -0.5, 0.0)]
     [InlineData(CushionLaw.Impulse, 3.0, 0.4, 0.5, -0.3)]
-    public void A_bank_of_two_balls_goes_the_same_way(CushionLaw law, double speed, double cut, double roll, double side)
+    public void A_bank_of_two_balls_goes_the_same_way(
+        CushionLaw law, double speed, double cut, double roll, double side)
     {
         // The struck ball is driven up to the left cushion and comes back; cut is the angle of the hit.
         Vec2 struck = new(1.3, 0.9), way = Vec2.FromAngle(1.3);
@@ -45,7 +46,8 @@ public class WholeShotTests
         Assert.Contains(trace.Events, e => e.Kind == ShotEventKind.BallsMeet);
         Assert.Contains(trace.Events, e => e.Kind == ShotEventKind.Cushion && e.BallA == 1);
 
-        // After the second meeting of the same two balls small differences have grown a hundredfold or more: compare until then.
+        // After the second meeting of the same two balls small differences have grown a hundredfold or more: compare
+        // until then.
         double[] meets = [.. trace.Events.Where(e => e.Kind == ShotEventKind.BallsMeet).Select(e => e.Time)];
         Agree(trace, ReferenceIntegrator.Run(shot, meets.Length > 2 ? meets[2] : 60));
     }
@@ -78,7 +80,9 @@ public class WholeShotTests
         {
             Trace trace = shot.Play(6);
             // A corner, where two cushions press at once, is beyond the reference: leave the shot there.
-            double corner = trace.Events.Where(e => e.Kind == ShotEventKind.Cushion && NearCorner(e.AfterA.Position)).Select(e => e.Time)
+            double corner = trace.Events
+                .Where(e => e.Kind == ShotEventKind.Cushion && NearCorner(e.AfterA.Position))
+                .Select(e => e.Time)
                 .DefaultIfEmpty(6).First();
             double[] touches = [.. trace.Events.Where(e => e.Kind == ShotEventKind.Cushion).Select(e => e.Time)];
             double end = Math.Min(corner - 0.01, touches.Length > 4 ? touches[4] : 6);
@@ -98,11 +102,16 @@ public class WholeShotTests
             {
                 BallState expected = run.Samples[k][i], actual = trace.StateAt(i, time);
                 Expect.Near(
-                    0, actual.Position.DistanceTo(expected.Position), Tolerance.WholeShot, $"place of ball {i} at {time} s");
+                    0,
+                    actual.Position.DistanceTo(expected.Position),
+                    Tolerance.WholeShot,
+                    $"place of ball {i} at {time} s");
 
                 // A place off by a tenth of a millimetre is a rolled angle off by that over the radius.
                 Expect.Near(
-                    0, trace.OrientationAt(i, time).AngleTo(run.Orientations[k][i]), Tolerance.Orientation + Tolerance.WholeShot / R,
+                    0,
+                    trace.OrientationAt(i, time).AngleTo(run.Orientations[k][i]),
+                    Tolerance.Orientation + Tolerance.WholeShot / R,
                     $"orientation of ball {i} at {time} s");
             }
         }

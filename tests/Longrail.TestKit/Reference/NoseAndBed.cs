@@ -1,13 +1,15 @@
 namespace Longrail.TestKit.Reference;
 
-/// <summary>One small push of a cushion's nose on a ball that stays on the bed, with Coulomb friction at nose and bed.</summary>
+/// <summary>One small push of a cushion's nose on a ball that stays on the bed, with Coulomb friction at nose and
+/// bed.</summary>
 /// <remarks>
-/// <para>Newton and Euler for a solid sphere: the nose touches at R(0, cos t, sin t), the bed at R(0, 0, -1); the nose pushes along
-/// -(0, cos t, sin t); the bed bears weight + push sin t less the vertical part of the nose's friction, and never pulls. The
-/// vertical velocity is held at zero.</para>
-/// <para>Both friction impulses of a step are found together, by projecting on the two friction discs until nothing changes
-/// (Moreau's time stepping), so slipping, sticking and the passage between them need no cases. Well away from sticking the slip
-/// is taken as the mean over the step, which makes the step second order; near sticking as the slip at its end.</para>
+/// <para>Newton and Euler for a solid sphere: the nose touches at R(0, cos t, sin t), the bed at R(0, 0, -1); the
+/// nose pushes along -(0, cos t, sin t); the bed bears weight + push sin t less the vertical part of the nose's
+/// friction, and never pulls. The vertical velocity is held at zero.</para>
+/// <para>Both friction impulses of a step are found together, by projecting on the two friction discs until nothing
+/// changes (Moreau's time stepping), so slipping, sticking and the passage between them need no cases. Well away from
+/// sticking the slip is taken as the mean over the step, which makes the step second order; near sticking as the slip
+/// at its end.</para>
 /// <para>Written for checking only: slow, plain, and sharing no code with the engine.</para>
 /// </remarks>
 public sealed class NoseAndBed
@@ -70,7 +72,8 @@ public sealed class NoseAndBed
         for (int round = 0; round < 2000; round++)
         {
             // Slip at the nose at the end of the step, plus the slip at its start where the mean is wanted.
-            double s1 = vx + f1 + g1 + _sin * (py + 2.5 * (_sin * f1 - g1)) - _cos * (pz - 2.5 * _cos * f1) + keepNose * nose1;
+            double s1 =
+                vx + f1 + g1 + _sin * (py + 2.5 * (_sin * f1 - g1)) - _cos * (pz - 2.5 * _cos * f1) + keepNose * nose1;
             double s2 = -_sin * (vy - _cos * push - _sin * f2 + g2) + px + 2.5 * (f2 + g2) + keepNose * nose2;
             (double newF1, double newF2) = IntoDisc(f1 - s1 / 3.5, f2 - s2 / 3.5, _noseFriction * push);
             double change = Math.Abs(newF1 - f1) + Math.Abs(newF2 - f2);

@@ -1,6 +1,7 @@
 namespace Longrail.TestKit.Reference;
 
-/// <summary>A ball's motion in a cushion's own frame: x along the rail, y into the cushion, z up. Metres per second, radians per second.</summary>
+/// <summary>A ball's motion in a cushion's own frame: x along the rail, y into the cushion, z up. Metres per second,
+/// radians per second.</summary>
 public struct RailMotion
 {
     /// <summary>Velocity along the rail.</summary>

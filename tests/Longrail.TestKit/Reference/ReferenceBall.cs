@@ -85,7 +85,8 @@ public sealed class ReferenceBall
     public void Set(ReferenceBall o)
     {
         (X, Y, Vx, Vy, Wx, Wy, Wz) = (o.X, o.Y, o.Vx, o.Vy, o.Wx, o.Wy, o.Wz);
-        (Qw, Qx, Qy, Qz, Rail, Deepest, Touch, TouchTime) = (o.Qw, o.Qx, o.Qy, o.Qz, o.Rail, o.Deepest, o.Touch, o.TouchTime);
+        (Qw, Qx, Qy, Qz, Rail, Deepest, Touch, TouchTime) = (
+            o.Qw, o.Qx, o.Qy, o.Qz, o.Rail, o.Deepest, o.Touch, o.TouchTime);
     }
 
     /// <summary>A copy.</summary>

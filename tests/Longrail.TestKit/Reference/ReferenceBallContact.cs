@@ -3,13 +3,15 @@ using Longrail.Physics.Equipment;
 namespace Longrail.TestKit.Reference;
 
 /// <summary>Two balls meeting at an instant, written with forces, arms and cross products in space.</summary>
-/// <remarks>The line of centres is taken in the plane of the table, also for balls of unequal size. The vertical velocity that friction
-/// gives is dropped afterwards: the bed and the ball's weight take it.</remarks>
+/// <remarks>The line of centres is taken in the plane of the table, also for balls of unequal size. The vertical
+/// velocity that friction gives is dropped afterwards: the bed and the ball's weight take it.</remarks>
 public static class ReferenceBallContact
 {
     /// <summary>Changes the motion of both balls.</summary>
-    /// <returns>The slip speed at the contact before and the ratio of friction impulse to what would have stopped the slip.</returns>
-    public static (double Slip, double Grip) Collide(ReferenceBall a, ReferenceBall b, double restitution, BallFriction friction)
+    /// <returns>The slip speed at the contact before and the ratio of friction impulse to what would have stopped the
+    /// slip.</returns>
+    public static (double Slip, double Grip) Collide(
+        ReferenceBall a, ReferenceBall b, double restitution, BallFriction friction)
     {
         double nx = b.X - a.X, ny = b.Y - a.Y, distance = Math.Sqrt(nx * nx + ny * ny);
         (nx, ny) = (nx / distance, ny / distance);
@@ -51,6 +53,7 @@ public static class ReferenceBallContact
         ball.Wz += tz / inertia;
     }
 
-    private static (double X, double Y, double Z) Cross(double ax, double ay, double az, double bx, double by, double bz) =>
+    private static (double X, double Y, double Z) Cross(
+        double ax, double ay, double az, double bx, double by, double bz) =>
         (ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx);
 }

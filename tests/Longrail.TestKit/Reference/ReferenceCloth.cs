@@ -2,11 +2,13 @@ using Longrail.Physics.Equipment;
 
 namespace Longrail.TestKit.Reference;
 
-/// <summary>A ball on the cloth for a short time, from force and torque: Coulomb friction at its lowest point while that slips
-/// (Coriolis 1835), rolling resistance while it does not, a steady brake on the spin about the vertical.</summary>
+/// <summary>A ball on the cloth for a short time, from force and torque: Coulomb friction at its lowest point while
+/// that slips (Coriolis 1835), rolling resistance while it does not, a steady brake on the spin about the
+/// vertical.</summary>
 public static class ReferenceCloth
 {
-    /// <summary>Moves a ball by a time step. Steps are cut at the instant at which the skid ends or the ball stops.</summary>
+    /// <summary>Moves a ball by a time step. Steps are cut at the instant at which the skid ends or the ball
+    /// stops.</summary>
     public static void Advance(ReferenceBall b, ClothSpec cloth, double gravity, double time)
     {
         double left = time;

@@ -13,7 +13,13 @@ public static class ReferenceCushionImpulse
     /// <param name="bedFriction">Coefficient at the bed.</param>
     /// <param name="steps">About how many pushes stop the ball.</param>
     public static RailMotion Rebound(
-        RailMotion ball, double radius, double noseHeight, double restitution, double noseFriction, double bedFriction, int steps)
+        RailMotion ball,
+        double radius,
+        double noseHeight,
+        double restitution,
+        double noseFriction,
+        double bedFriction,
+        int steps)
     {
         if (!(ball.Vy > 0)) throw new ArgumentException("The ball does not go into the cushion.", nameof(ball));
         var contact = new NoseAndBed(radius, noseHeight, noseFriction, bedFriction);

@@ -5,11 +5,13 @@ using Longrail.Physics.Shots;
 
 namespace Longrail.TestKit.Reference;
 
-/// <summary>Plays a whole shot on a table without pockets in tiny steps: the slow, plain second route against which the engine is held.</summary>
+/// <summary>Plays a whole shot on a table without pockets in tiny steps: the slow, plain second route against which
+/// the engine is held.</summary>
 /// <remarks>
-/// <para>Steps all balls by a short time, looks whether something touched, goes back and halves the step until it has the instant,
-/// resolves the contact, goes on. Rubber is a spring with loss along the tilted normal, integrated by leapfrog with the friction of
-/// <see cref="NoseAndBed"/>; under the impulse law the rebound is <see cref="ReferenceCushionImpulse"/>.</para>
+/// <para>Steps all balls by a short time, looks whether something touched, goes back and halves the step until it has
+/// the instant, resolves the contact, goes on. Rubber is a spring with loss along the tilted normal, integrated by
+/// leapfrog with the friction of <see cref="NoseAndBed"/>; under the impulse law the rebound is
+/// <see cref="ReferenceCushionImpulse"/>.</para>
 /// <para>Not for: pockets, a ball in two cushions at once, many balls touching at the same instant.</para>
 /// </remarks>
 public sealed class ReferenceIntegrator
@@ -36,7 +38,8 @@ public sealed class ReferenceIntegrator
         _contacts = [.. _balls.Select(b =>
             new NoseAndBed(b.Radius, cushion.NoseHeight, cushion.Friction, _equipment.Cloth.SlidingFriction))];
         _reach = [.. _balls.Select((b, i) => b.Radius * _contacts[i].Cos)];
-        // Straight in without friction, m Y'' = -k cos^2 Y inwards and e^2 of it outwards: pi/(2w) (1 + 1/e) = contact time.
+        // Straight in without friction, m Y'' = -k cos^2 Y inwards and e^2 of it outwards: pi/(2w) (1 + 1/e) =
+        // contact time.
         _stiffness = [.. _contacts.Select(c =>
             Math.Pow(Math.PI / 2 * (1 + 1 / cushion.Restitution) / (cushion.ContactTime * c.Cos), 2))];
     }
@@ -221,6 +224,7 @@ public sealed class ReferenceIntegrator
         ReferenceBall ball = _balls[index];
         CushionName name = _rails[ball.Rail].Name;
         ball.Rail = -1;
-        _events.Add(new ReferenceEvent(ball.TouchTime, _time - ball.TouchTime, index, null, name, ball.Touch, ball.State));
+        _events.Add(
+            new ReferenceEvent(ball.TouchTime, _time - ball.TouchTime, index, null, name, ball.Touch, ball.State));
     }
 }
