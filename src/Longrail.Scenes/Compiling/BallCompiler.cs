@@ -1,3 +1,4 @@
+using Longrail.Physics.Contacts;
 using Longrail.Physics.Equipment;
 using Longrail.Physics.Geometry;
 using Longrail.Physics.Motion;
@@ -31,13 +32,14 @@ internal sealed class BallCompiler(EquipmentSpec equipment, SceneErrors errors)
         double radius = 0.5 * (ball.Diameter?.Value ?? equipment.BallSet.Diameter);
         double mass = ball.Mass?.Value ?? equipment.BallSet.Mass;
         double noseHeight = equipment.Cushion.NoseHeight;
-        if (ball.Diameter is not null && (noseHeight < radius || noseHeight >= 2.0 * radius))
+        double part = noseHeight / (2.0 * radius);
+        if (ball.Diameter is not null && !(part >= 0.5 && part < EquipmentCompiler.HighestNose))
         {
             string nose = SceneErrors.Millimetres(noseHeight);
             errors.Add(
                 $"balls[{index}].diameter",
                 $"the cushion's nose, {nose} high, does not fit a ball of {SceneErrors.Millimetres(2.0 * radius)}",
-                "a ball whose centre is not above the nose and whose top is not below it");
+                $"a ball of which the nose is between 0.5 D and {EquipmentCompiler.HighestNose} D high");
         }
 
         TableSpec table = equipment.Table;
@@ -111,7 +113,7 @@ internal sealed class BallCompiler(EquipmentSpec equipment, SceneErrors errors)
             for (int j = 0; j < i; j++)
             {
                 double distance = balls[i].Start.Position.DistanceTo(balls[j].Start.Position);
-                double gap = distance - balls[i].Radius - balls[j].Radius;
+                double gap = distance - BallContact.Reach(balls[i].Radius, balls[j].Radius);
                 if (gap < -TouchSlack)
                 {
                     errors.Add(

@@ -7,9 +7,9 @@ namespace Longrail.Scenes.Compiling;
 /// <summary>Fills in the equipment of a scene.</summary>
 internal static class EquipmentCompiler
 {
-    // The centre of a ball must be below the nose, or the cushion would not hold it down, and the nose must not close
-    // over it.
-    private const double HighestNose = 0.9;
+    /// <summary>The highest nose that a ball may have, over its diameter. The lowest is 0.5: below the centre a cushion
+    /// would lift the ball instead of holding it down, and a nose near the top would close over it.</summary>
+    public const double HighestNose = 0.9;
 
     /// <summary>The equipment with every default filled in; what is wrong goes to the errors.</summary>
     public static EquipmentSpec Compile(Scene scene, SceneErrors errors)

@@ -94,7 +94,7 @@ public static partial class SceneFields
             "law", ["yielding", "impulse"], c => c.Law, (c, v) => c.Law = v,
             "yielding", "The law of contact: the rubber gives and takes its time, or an impulse at an instant."),
         new NumberField<SceneCushion>(
-            "restitution", QuantityKind.Ratio, new NumberRange(0, 1, WithoutLeast: true),
+            "restitution", QuantityKind.Ratio, new NumberRange(0.001, 1),
             c => c.Restitution, (c, v) => c.Restitution = v,
             Text(EquipmentPresets.Cushion(0).Restitution),
             "Energetic restitution along the tilted contact normal: root of work given back over work taken in."),

@@ -15,8 +15,13 @@ public static class JsonForm
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
-    /// <summary>On one line.</summary>
-    public static JsonWriterOptions OneLine { get; } = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    /// <summary>On one line, for programs, as fast as can be: the writer does not check that it is called in a legal
+    /// order. The same code writes the indented form, which does check.</summary>
+    public static JsonWriterOptions OneLine { get; } = new()
+    {
+        SkipValidation = true,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
 
     /// <summary>Indented text of what a function writes, ending with a line break.</summary>
     /// <param name="write">Writes one JSON value.</param>

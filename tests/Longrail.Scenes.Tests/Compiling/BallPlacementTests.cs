@@ -80,17 +80,19 @@ public sealed class BallPlacementTests
     public void An_overlap_too_small_for_a_decimal_is_still_told() =>
         Assert.Contains("by 0.000002 mm", SceneFiles.Error(Pair(0.05715 - 2e-9)).Problem);
 
-    // Source: WEPF (world eight-ball): object balls 50.8 mm, cue ball 47.6 mm; they touch at half the sum, 49.2 mm.
+    // Source: WEPF (world eight-ball): object balls 50.8 mm, cue ball 47.6 mm. Their centres stand at different
+    // heights, so that they touch at 2 sqrt(r1 r2) = 49.1740 mm in plan (Pythagoras), not at half the sum of the
+    // diameters, 49.2 mm.
     [Fact]
-    public void Unequal_balls_touch_at_the_sum_of_their_radii()
+    public void Unequal_balls_touch_where_their_heights_let_them()
     {
         string Balls(string y) =>
             $$"""
             { "ballSet": { "diameter": "50.8 mm" },
               "balls": [ { "id": "cue", "x": 1, "y": 0.5, "diameter": "47.6 mm" }, { "id": "9", "x": 1, "y": {{y}} } ] }
             """;
-        Assert.Empty(SceneFiles.Errors(Balls("0.5492")));
-        Assert.Contains("overlaps ball \"cue\" by 0.1 mm", SceneFiles.Error(Balls("0.5491")).Problem);
+        Assert.Empty(SceneFiles.Errors(Balls("0.549175")));
+        Assert.Contains("overlaps ball \"cue\" by 0.1 mm", SceneFiles.Error(Balls("0.549074")).Problem);
     }
 
     // Source: WPA, sights 12.5 in apart on a 9-ft table, so 3.5 diamonds are 43.75 in.
