@@ -12,6 +12,8 @@ internal static class ContrastSheet
 {
     private const double GhostWidth = 9;
     private const double LabelRadius = 17;
+    private const double NoteHeight = 32;
+    private const int MostNotes = 3;
 
     internal static string Draw(ContrastDrawing contrast)
     {
@@ -202,13 +204,13 @@ internal static class ContrastSheet
         const double Top = Sheet.StripTop + 6;
         double bottom = Sheet.StripBottom - 14;
         double keyWidth = contrast.Target is null ? Sheet.BlockLeft - 30 - Left : InsetLeft - 40 - Left;
-        if (contrast.VariesTwoThings)
+        int notes = Math.Min(contrast.Notes.Count, MostNotes);
+        bottom -= NoteHeight * notes;
+        for (int k = 0; k < notes; k++)
         {
-            bottom -= 34;
-            svg.Text(
-                new SvgPoint(Left, Sheet.StripBottom - 18),
-                $"* {Contrast.TwoThingsMark}: what comes out has no single cause",
-                new TextStyle(Ink.Small, Ink.Graphite, Bold: true));
+            string note = TextWidth.Fit(SvgText.Clean(contrast.Notes[k]), Sheet.BlockLeft - 40 - Left, Ink.Small);
+            var at = new SvgPoint(Left, Sheet.StripBottom - 18 - NoteHeight * (notes - 1 - k));
+            svg.Text(at, note, new TextStyle(Ink.Small, Ink.Graphite, Bold: k == 0 && contrast.VariesTwoThings));
         }
 
         ContrastKey.Draw(svg, Left, Top, keyWidth, bottom - Top, contrast);
