@@ -91,20 +91,20 @@ internal static class EventWords
     {
         string side = Math.Abs(c.SideIn) < 0.0005
             ? "no side"
-            : Text($"{Math.Abs(c.SideIn):0.00} R {(c.SideIn > 0 ? "running" : "reverse")}");
+            : Text($"{Math.Abs(c.SideIn):0.000} R {(c.SideIn > 0 ? "running" : "reverse")}");
         string landing = c.LandingCushion is null || c.LandingDiamonds is null
             ? ""
             : Text($"; lands {c.LandingCushion} {c.LandingDiamonds:0.00}{Long(c.LongOfMirrorDiamonds)}");
-        return Text(
-            $"at {c.TouchDiamonds:0.00}: in {c.AngleInDegrees:0.0}°, out {c.AngleOutDegrees:0.0}°, after the curve ")
+        return Text($"at {c.TouchDiamonds:0.00}: in {c.AngleInDegrees:0.0}°, out {c.AngleOutDegrees:0.0}°, curving to ")
             + Text($"{c.AngleAfterCurveDegrees:0.0}°; {c.SpeedIn:0.00} to {c.SpeedOut:0.00} m/s; {side}{landing}");
     }
 
+    // Of the mirror line; the legend says so once.
     private static string Long(double? diamonds) => diamonds switch
     {
         null => "",
-        >= 0.005 => Text($", {diamonds:0.00} long of the mirror"),
-        <= -0.005 => Text($", {-diamonds:0.00} short of the mirror"),
+        >= 0.005 => Text($", {diamonds:0.00} long"),
+        <= -0.005 => Text($", {-diamonds:0.00} short"),
         _ => ", as the mirror",
     };
 
