@@ -8,13 +8,13 @@ namespace Longrail.Drawing.Sheets;
 /// <summary>Says in the trade's words what happened and what was read off.</summary>
 internal static class EventWords
 {
-    /// <summary>"cue meets 9", "9 on the right cushion", "9 in the left side pocket".</summary>
+    /// <summary>"cue meets 9", "9, right cushion", "9 in left-side".</summary>
     internal static string What(ShotEvent e, IReadOnlyList<string> names) => e.Kind switch
     {
         ShotEventKind.Tip => $"tip on {names[e.BallA]}",
         ShotEventKind.BallsMeet => $"{names[e.BallA]} meets {names[e.BallB!.Value]}",
-        ShotEventKind.Cushion => $"{names[e.BallA]} on the {Name(e.Cushion)} cushion",
-        ShotEventKind.Jaw => $"{names[e.BallA]} on a jaw, {Name(e.Pocket)}",
+        ShotEventKind.Cushion => $"{names[e.BallA]}, {Name(e.Cushion)} cushion",
+        ShotEventKind.Jaw => $"{names[e.BallA]}, jaw of {Name(e.Pocket)}",
         ShotEventKind.Pocketed => $"{names[e.BallA]} in {Name(e.Pocket)}",
         ShotEventKind.SlideEnds => $"{names[e.BallA]} rolls",
         _ => $"{names[e.BallA]} stops",
