@@ -43,6 +43,7 @@ public static class ContrastPicture
             Struck = contrast.Base.Readings.Shot.StruckBall,
             Variants = [.. contrast.Rows.Select((row, k) => Reduce(contrast, row, k, table.Rows[k]))],
             Columns = table.Columns,
+            Notes = ContrastNotes.Of(contrast),
             Target = contrast.Base.Bank?.Target,
             TableName = tableName,
             Date = date,

@@ -107,8 +107,8 @@ public class ShotSheetTests
     public void Hostile_names_and_titles_stay_text()
     {
         const string Hostile = "</title><script>x</script>\u0001\uD800 & \"9\"";
-        ShotDrawing shot = SyntheticShot.StraightBank(
-            title: Hostile) with { Names = [Hostile, "\u202E9", ""], TableName = Hostile };
+        ShotDrawing plain = SyntheticShot.StraightBank(title: Hostile);
+        ShotDrawing shot = plain with { Names = [Hostile, "\u202E9", ""], TableName = Hostile };
 
         XElement root = SvgReading.Sound(ShotSheet.Draw(shot));
 

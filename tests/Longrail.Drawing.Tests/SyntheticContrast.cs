@@ -32,6 +32,7 @@ internal static class SyntheticContrast
                 new("goes", "", false), new("out", "deg", true), new("speed", "m/s", true), new("side", "b/R", false),
                 new("roll", "%", true), new("throw", "deg", false), new("cue ball rests", "along, across", false),
             ],
+            Notes = twoThings ? ["* two things changed: what comes out there has no single cause."] : [],
             Target = CushionName.Right,
             TableName = "pool-9ft",
         };

@@ -57,9 +57,9 @@ internal static class SyntheticShot
                     "ball 2.29 m/s, stick 1.60 m/s; squirt 0.51° right; spin 25 % of roll"),
                 new KeyRow(2, 0.44, TablePoint.From(contact), new SvgPoint(0, -1), "cue meets 9",
                     "cut 3.1° left (hit 95 %), throw 0.8° right; leaves at 1.75 m/s"),
-                new KeyRow(3, cushionTime, landing, new SvgPoint(0, -1), "9 on the left cushion",
-                    "at 5.12: in 31.2°, out 36.0°, after the curve 41.1°; 1.31 to 0.98 m/s; 0.03 R running; "
-                    + "lands right 6.21, 0.18 short of the mirror"),
+                new KeyRow(3, cushionTime, landing, new SvgPoint(0, -1), "9, left cushion",
+                    "at 5.12: in 31.2°, out 36.0°, curving to 41.1°; 1.31 to 0.98 m/s; 0.031 R running; "
+                    + "lands right 6.21, 0.18 short"),
             ],
             TableName = "pool-9ft",
         };

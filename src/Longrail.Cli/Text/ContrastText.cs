@@ -62,12 +62,8 @@ public static class ContrastText
 
     private static void AppendFoot(StringBuilder text, Contrast contrast)
     {
-        if (contrast.Rows.Any(row => row.TwoThingsChanged))
-            Line(text, $"* {Contrast.TwoThingsMark}: what comes out there has no single cause.");
-        foreach (ContrastRow row in contrast.Rows.Where(row => row.Bank is null))
-            Line(text, $"{row.Label}: no ball touches a cushion, so there is no bank to read off.");
-        if (contrast.Base.Bank is { Target: null })
-            Line(text, "The base reaches no second cushion, so no landing can be compared.");
+        foreach (string note in ContrastNotes.Of(contrast))
+            Line(text, note);
         Line(text, "Change is against the base, along the cushion on which it lands; longer and shorter as players say.");
         Line(text, "Diamonds are the ball's centre's, counted at the nose: along from the head, across from the right.");
         Line(text, "Out and speed are as the ball leaves the rubber; side and roll as it arrives.");

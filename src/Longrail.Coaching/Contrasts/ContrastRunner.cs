@@ -96,8 +96,14 @@ public static class ContrastRunner
         SceneCompilation made = SceneCompiler.Compile(scene);
         if (made.Ready is null)
             return made with { Errors = Named(made.Errors, request.Variations[^1].Path, string.Join(", ", levels)) };
+        if (!made.Ready.BallIds.SequenceEqual(basis.BallIds))
+            return new SceneCompilation(null, [OtherBalls(request, levels)]);
         return request.Hold == Hold.Path ? SceneCompiler.Compile(Reaimed(scene, basis, made.Ready)) : made;
     }
+
+    private static SceneError OtherBalls(ContrastRequest request, IReadOnlyList<string> levels) => new(
+        request.Variations[^1].Path, $"level \"{string.Join(", ", levels)}\": puts other balls on the table",
+        "a field of one ball, as in balls.9.x");
 
     // Squirt depends on where the tip strikes, not on where the stick points: one correction is exact.
     private static Scene Reaimed(Scene scene, ReadyScene basis, ReadyScene made)
@@ -127,8 +133,8 @@ public static class ContrastRunner
         variations.Count == 1
         ? variations[0].Levels.Select(level => (IReadOnlyList<string>)[level])
         : from first in variations[0].Levels
-            from second in variations[1].Levels
-            select (IReadOnlyList<string>)[first, second];
+          from second in variations[1].Levels
+          select (IReadOnlyList<string>)[first, second];
 
     private static Contrast Play(
         ContrastRequest request, ReadyScene basis, List<(IReadOnlyList<string> Levels, ReadyScene Ready)> variants,

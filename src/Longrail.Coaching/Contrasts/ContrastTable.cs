@@ -113,11 +113,11 @@ public sealed record ContrastTable(IReadOnlyList<ContrastColumn> Columns, IReadO
         _ => "0.00",
     };
 
-    private static string Side(double side) => Math.Round(side, 2) switch
+    private static string Side(double side) => Math.Round(side, 3) switch
     {
-        > 0 => Text($"{side:0.00} running"),
-        < 0 => Text($"{-side:0.00} reverse"),
-        _ => "0.00",
+        > 0 => Text($"{side:0.000} running"),
+        < 0 => Text($"{-side:0.000} reverse"),
+        _ => "0",
     };
 
     private static string Turn(double degrees) => Math.Round(degrees, 1) switch

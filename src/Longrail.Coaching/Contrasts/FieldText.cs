@@ -20,7 +20,7 @@ internal static class FieldText
     private static string WithUnit(JsonElement value, string path)
     {
         QuantityKind? kind = SceneFields.All.FirstOrDefault(field => field.Path == CataloguePath(path))?.Kind;
-        if (kind is null || kind.IsPlainNumber)
+        if (kind is null || kind.IsPlainNumber || value.GetDouble() == 0)
             return value.GetRawText();
         if (kind == QuantityKind.Angle || kind == QuantityKind.CutAngle)
             return (value.GetDouble() * (180 / Math.PI)).ToString("0.######", CultureInfo.InvariantCulture) + " deg";

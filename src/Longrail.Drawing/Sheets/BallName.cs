@@ -6,6 +6,11 @@ namespace Longrail.Drawing.Sheets;
 internal static class BallName
 {
     private const double Widest = 320;
+    private const double Size = Ink.Small;
+
+    /// <summary>Whether a name stands in the ball itself.</summary>
+    internal static bool FitsInto(string name, double radius, bool striped) =>
+        !striped && TextWidth.Of(SvgText.Clean(name), Size, bold: true) < 1.6 * radius;
 
     internal static void Draw(
         SvgWriter svg, SvgPoint at, double radius, string name, bool striped, string colour, Occupancy taken)
@@ -13,8 +18,7 @@ internal static class BallName
         string clean = SvgText.Clean(name);
         if (clean.Length == 0)
             return;
-        const double Size = Ink.Small;
-        if (!striped && TextWidth.Of(clean, Size, bold: true) < 1.6 * radius)
+        if (FitsInto(name, radius, striped))
         {
             svg.Text(at.Moved(0, Size * Ink.HalfCapital), clean, new TextStyle(Size, colour, true, TextAnchor.Middle));
             return;

@@ -33,6 +33,9 @@ internal sealed record ContrastDrawing
 
     internal required IReadOnlyList<ContrastColumn> Columns { get; init; }
 
+    /// <summary>What must be said beside the table.</summary>
+    internal IReadOnlyList<string> Notes { get; init; } = [];
+
     /// <summary>The cushion at which the base lands; null if it lands on none.</summary>
     internal CushionName? Target { get; init; }
 

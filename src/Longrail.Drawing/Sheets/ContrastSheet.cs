@@ -19,7 +19,7 @@ internal static class ContrastSheet
         SvgWriter svg = Sheet.Begin(Title(contrast), Description(contrast));
         TablePlan.Draw(svg, view, contrast.Equipment.Table);
         DrawShots(svg, view, contrast);
-        DrawStrip(svg, view, contrast);
+        ContrastStrip.Draw(svg, view, contrast, Title(contrast));
         return svg.Finish();
     }
 
@@ -193,35 +193,6 @@ internal static class ContrastSheet
             : least == length - p.X ? new SvgPoint(1, 0)
             : least == p.Y ? new SvgPoint(0, 1)
             : new SvgPoint(0, -1);
-    }
-
-    private static void DrawStrip(SvgWriter svg, Viewport view, ContrastDrawing contrast)
-    {
-        const double Left = Sheet.Frame + 30;
-        const double InsetLeft = 1500;
-        const double Top = Sheet.StripTop + 6;
-        double bottom = Sheet.StripBottom - 14;
-        double keyWidth = contrast.Target is null ? Sheet.BlockLeft - 30 - Left : InsetLeft - 40 - Left;
-        if (contrast.VariesTwoThings)
-        {
-            bottom -= 34;
-            svg.Text(
-                new SvgPoint(Left, Sheet.StripBottom - 18),
-                $"* {Contrast.TwoThingsMark}: what comes out has no single cause",
-                new TextStyle(Ink.Small, Ink.Graphite, Bold: true));
-        }
-
-        ContrastKey.Draw(svg, Left, Top, keyWidth, bottom - Top, contrast);
-        TargetInset.Draw(svg, InsetLeft, Top, Sheet.BlockLeft - 40 - InsetLeft, bottom - Top - 26, contrast);
-
-        List<(string Name, string Value)> rows =
-            EquipmentWords.Rows(contrast.Equipment, contrast.TableName, view.Reduction, contrast.Date);
-        rows.InsertRange(0, [("VARIED", contrast.Varied), ("HELD", contrast.Held)]);
-        if (contrast.VariesTwoThings)
-            rows.Insert(1, ("", Contrast.TwoThingsMark));
-        TitleBlock.Draw(
-            svg, Sheet.BlockLeft, Sheet.StripTop, Sheet.Width - Sheet.Frame - Sheet.BlockLeft,
-            Sheet.StripBottom - Sheet.StripTop, Title(contrast), rows);
     }
 
     private static string Title(ContrastDrawing contrast) =>

@@ -8,13 +8,13 @@ namespace Longrail.Drawing.Sheets;
 /// <summary>Says in the trade's words what happened and what was read off.</summary>
 internal static class EventWords
 {
-    /// <summary>"cue meets 9", "9 on the right cushion", "9 in the left side pocket".</summary>
+    /// <summary>"cue meets 9", "9, right cushion", "9 in left-side".</summary>
     internal static string What(ShotEvent e, IReadOnlyList<string> names) => e.Kind switch
     {
         ShotEventKind.Tip => $"tip on {names[e.BallA]}",
         ShotEventKind.BallsMeet => $"{names[e.BallA]} meets {names[e.BallB!.Value]}",
-        ShotEventKind.Cushion => $"{names[e.BallA]} on the {Name(e.Cushion)} cushion",
-        ShotEventKind.Jaw => $"{names[e.BallA]} on a jaw, {Name(e.Pocket)}",
+        ShotEventKind.Cushion => $"{names[e.BallA]}, {Name(e.Cushion)} cushion",
+        ShotEventKind.Jaw => $"{names[e.BallA]}, jaw of {Name(e.Pocket)}",
         ShotEventKind.Pocketed => $"{names[e.BallA]} in {Name(e.Pocket)}",
         ShotEventKind.SlideEnds => $"{names[e.BallA]} rolls",
         _ => $"{names[e.BallA]} stops",
@@ -91,20 +91,20 @@ internal static class EventWords
     {
         string side = Math.Abs(c.SideIn) < 0.0005
             ? "no side"
-            : Text($"{Math.Abs(c.SideIn):0.00} R {(c.SideIn > 0 ? "running" : "reverse")}");
+            : Text($"{Math.Abs(c.SideIn):0.000} R {(c.SideIn > 0 ? "running" : "reverse")}");
         string landing = c.LandingCushion is null || c.LandingDiamonds is null
             ? ""
             : Text($"; lands {c.LandingCushion} {c.LandingDiamonds:0.00}{Long(c.LongOfMirrorDiamonds)}");
-        return Text(
-            $"at {c.TouchDiamonds:0.00}: in {c.AngleInDegrees:0.0}°, out {c.AngleOutDegrees:0.0}°, after the curve ")
+        return Text($"at {c.TouchDiamonds:0.00}: in {c.AngleInDegrees:0.0}°, out {c.AngleOutDegrees:0.0}°, curving to ")
             + Text($"{c.AngleAfterCurveDegrees:0.0}°; {c.SpeedIn:0.00} to {c.SpeedOut:0.00} m/s; {side}{landing}");
     }
 
+    // Of the mirror line; the legend says so once.
     private static string Long(double? diamonds) => diamonds switch
     {
         null => "",
-        >= 0.005 => Text($", {diamonds:0.00} long of the mirror"),
-        <= -0.005 => Text($", {-diamonds:0.00} short of the mirror"),
+        >= 0.005 => Text($", {diamonds:0.00} long"),
+        <= -0.005 => Text($", {-diamonds:0.00} short"),
         _ => ", as the mirror",
     };
 

@@ -24,7 +24,8 @@ internal static class PathLegend
         for (int k = 0; k < 3; k++)
             ticks.Move(new SvgPoint(x + 15 + 30 * k, y - 8)).Line(new SvgPoint(x + 15 + 30 * k, y + 8));
         svg.Path(ticks, null, new Pen(Ink.Graphite, 1.7));
-        Word(svg, x + Sample + 14, line, "a tick every 0.1 s, long at whole seconds", style);
+        x = Word(svg, x + Sample + 14, line, "a tick every 0.1 s", style);
+        Word(svg, x, line, "long, short: against the mirror line", style);
         svg.End();
     }
 

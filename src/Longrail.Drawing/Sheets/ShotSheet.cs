@@ -104,7 +104,7 @@ internal static class ShotSheet
             double radius = view.ToSheet(track.Radius);
             Vec3? axis = shot.StripeAxes[ball];
             if (track.Moves)
-                DrawEnd(svg, view, track, axis, colours[ball]);
+                DrawEnd(svg, view, track, axis, shot.Names[ball], colours[ball]);
             SvgPoint start = view.ToSheet(track.StartPoint);
             BallFace.Draw(svg, start, radius, axis, colours[ball], Ink.Medium);
             BallName.Draw(svg, start, radius, shot.Names[ball], axis is not null, colours[ball], taken);
@@ -113,7 +113,8 @@ internal static class ShotSheet
         svg.End();
     }
 
-    private static void DrawEnd(SvgWriter svg, Viewport view, BallTrack track, Vec3? axis, string colour)
+    private static void DrawEnd(
+        SvgWriter svg, Viewport view, BallTrack track, Vec3? axis, string name, string colour)
     {
         SvgPoint end = view.ToSheet(track.EndPoint);
         double radius = view.ToSheet(track.Radius);
@@ -125,6 +126,12 @@ internal static class ShotSheet
 
         Vec3? turned = axis is { } a ? track.OrientationAt(double.MaxValue).Apply(a) : null;
         BallFace.Draw(svg, end, radius, turned, colour, Ink.Thin, Tint.Of(colour, 0.55));
+        if (BallName.FitsInto(name, radius, axis is not null))
+        {
+            svg.Text(
+                end.Moved(0, Ink.Small * Ink.HalfCapital), SvgText.Clean(name),
+                new TextStyle(Ink.Small, colour, false, TextAnchor.Middle));
+        }
     }
 
     private static void DrawFaces(

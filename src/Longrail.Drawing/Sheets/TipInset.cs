@@ -21,9 +21,11 @@ internal static class TipInset
 
         double line = centre.Y + radius + 1.25 * Ink.Small;
         var style = new TextStyle(Ink.Small, Ink.Graphite, false, TextAnchor.Middle);
-        svg.Text(new SvgPoint(centre.X, line), Words(tip.Reading.ShaftRightTips, "right", "left"), style);
-        svg.Text(
-            new SvgPoint(centre.X, line + 1.2 * Ink.Small), Words(tip.Reading.ShaftAboveTips, "above", "below"), style);
+        string[] words = tip.Reading is { ShaftRightTips: 0, ShaftAboveTips: 0 }
+            ? ["centre"]
+            : [Words(tip.Reading.ShaftRightTips, "right", "left"), Words(tip.Reading.ShaftAboveTips, "above", "below")];
+        for (int k = 0; k < words.Length; k++)
+            svg.Text(new SvgPoint(centre.X, line + 1.2 * k * Ink.Small), words[k], style);
         svg.Text(
             new SvgPoint(centre.X, centre.Y - radius - 18), "seen along the stick", style with { Colour = Ink.Soft });
         svg.End();
@@ -60,7 +62,7 @@ internal static class TipInset
         svg.Path(cross, null, new Pen(Ink.Soft, Ink.Fine, "22 5 4 5"));
     }
 
-    /// <summary>"1/8 tip right", "0.31 tip above", "centre".</summary>
+    /// <summary>"1/8 tip right", "0.31 tip above", "0 above".</summary>
     internal static string Words(double tips, string positive, string negative)
     {
         string side = tips >= 0 ? positive : negative;

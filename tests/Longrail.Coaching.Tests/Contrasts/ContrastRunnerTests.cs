@@ -156,6 +156,23 @@ public class ContrastRunnerTests
     }
 
     [Fact]
+    public void A_level_that_puts_other_balls_on_the_table_is_refused()
+    {
+        SceneError error = Assert.Single(Errors(
+            Alone, Hold.Stick, Vary("balls", """[{"id":"cue","x":0.8,"y":0.4},{"id":"9","x":1,"y":1}]""")));
+
+        Assert.Contains("other balls", error.Problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_row_on_another_table_is_named()
+    {
+        Contrast contrast = Run(Alone, Hold.Stick, Vary("table.length", "2.6 m"));
+
+        Assert.Contains(ContrastNotes.Of(contrast), note => note.StartsWith("A: played on another table", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_wrong_level_of_one_of_two_fields_is_reported_once()
     {
         IReadOnlyList<SceneError> errors = Errors(
