@@ -1,6 +1,8 @@
+using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
 using System.Text;
 using Longrail.Scenes.Compiling;
+using Longrail.Scenes.Outcomes;
 using Longrail.Scenes.Reading;
 
 namespace Longrail.Scenes.Tests;
@@ -8,6 +10,8 @@ namespace Longrail.Scenes.Tests;
 /// <summary>Scenes for the tests: those of the repository, and short ones made in place.</summary>
 internal static class SceneFiles
 {
+    private static readonly ConcurrentDictionary<string, Lazy<Outcome>> _played = new();
+
     /// <summary>The root of the repository.</summary>
     public static string Root { get; } = FindRoot();
 
@@ -19,6 +23,10 @@ internal static class SceneFiles
 
     /// <summary>The text of one of them.</summary>
     public static byte[] Text(string name) => File.ReadAllBytes(Path.Combine(Root, "scenes", name));
+
+    /// <summary>One of them, played. Solving an aim takes hundreds of shots, so each is played once for all tests.</summary>
+    public static Outcome Played(string name) => _played.GetOrAdd(
+        name, static name => new Lazy<Outcome>(() => Outcome.Of(Ready(Encoding.UTF8.GetString(Text(name)))))).Value;
 
     /// <summary>A scene of one cue ball in the middle of the bed, with more fields.</summary>
     public static string OneBall(string moreFields = "") =>

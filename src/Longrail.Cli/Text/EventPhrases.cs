@@ -14,6 +14,7 @@ internal static class EventPhrases
 
     // What rounds to nothing is left out.
     private const double NoAngle = 0.005;
+    private const double NoCut = 0.05;
     private const double NoOffset = 0.0005;
 
     /// <summary>The phrases that tell an event, in order.</summary>
@@ -23,8 +24,8 @@ internal static class EventPhrases
         ShotEventKind.SlideEnds => [Invariant($"rolls, {e.AfterA.Velocity.Length:0.00} m/s")],
         ShotEventKind.Stops => [e.AfterA.Spin.Z == 0 ? "stops" : "stops, still turning on the spot"],
         ShotEventKind.BallsMeet => Meet(reading as MeetReading, ids[e.BallA], ids[e.BallB!.Value]),
-        ShotEventKind.Cushion => Cushion($"{TableWords.Of(e.Cushion!.Value)} cushion", reading as CushionReading),
-        ShotEventKind.Jaw => Cushion(JawName(e), reading as CushionReading),
+        ShotEventKind.Cushion => Cushion(TableWords.Of(e.Cushion!.Value), reading as CushionReading),
+        ShotEventKind.Jaw => Jaw(JawName(e), reading as CushionReading),
         _ => Pocketed(e, reading as PocketReading),
     };
 
@@ -53,7 +54,7 @@ internal static class EventPhrases
         var phrases = new List<string> { $"meets {struck}" };
         if (meet is null)
             return phrases;
-        phrases.Add(Math.Abs(meet.CutDegrees) < NoAngle
+        phrases.Add(Math.Abs(meet.CutDegrees) < NoCut
             ? "full"
             : Invariant($"cut {Sided(meet.CutDegrees, "0.0")} ({meet.HitFraction:0.00} full)"));
         if (Math.Abs(meet.ThrowDegrees) >= NoAngle)
@@ -69,13 +70,23 @@ internal static class EventPhrases
         return phrases;
     }
 
+    // Where a ball lands off a jaw tells nobody anything.
+    private static List<string> Jaw(string name, CushionReading? jaw) => jaw is null
+        ? [name]
+        :
+        [
+            name,
+            Invariant($"in {jaw.AngleInDegrees:0.0} deg, out {jaw.AngleOutDegrees:0.0}"),
+            Invariant($"{jaw.SpeedIn:0.00} to {jaw.SpeedOut:0.00} m/s"),
+        ];
+
     private static List<string> Cushion(string name, CushionReading? cushion)
     {
         if (cushion is null)
-            return [name];
+            return [$"{name} cushion"];
         var phrases = new List<string>
         {
-            Invariant($"{name} at {cushion.TouchDiamonds:0.00}"),
+            Invariant($"{name} cushion at {cushion.TouchDiamonds:0.00}"),
             Invariant($"in {cushion.AngleInDegrees:0.0} deg, out {cushion.AngleOutDegrees:0.0}"),
             Invariant($"after the curve {cushion.AngleAfterCurveDegrees:0.0}"),
             Invariant($"{cushion.SpeedIn:0.00} to {cushion.SpeedOut:0.00} m/s"),

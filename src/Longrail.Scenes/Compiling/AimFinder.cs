@@ -1,46 +1,46 @@
 using System.Globalization;
 using Longrail.Physics.Contacts;
-using Longrail.Physics.Equipment;
 using Longrail.Physics.Shots;
 using Longrail.Physics.Shots.Aims;
+using Longrail.Scenes.Parts;
 
 namespace Longrail.Scenes.Compiling;
 
-/// <summary>Where scenes meet the solver of aims: what it answers is put in words, with the balls' names.</summary>
-/// <param name="ids">The balls' names in the order of the set-up.</param>
-internal sealed class AimFinder(IReadOnlyList<string> ids)
+/// <summary>Where scenes meet the solver of aims: it counts balls, a scene names them.</summary>
+internal sealed class AimFinder(ShotSetup resting, IReadOnlyList<string> ids, int cueBall, int objectBall)
 {
-    /// <summary>The aim that cuts a ball by an angle.</summary>
-    public AimAnswer Cut(ShotSetup setup, int cueBall, int objectBall, double cut, Stroke template) =>
-        Answer(AimSolver.SolveCut(setup, cueBall, objectBall, cut, template), cueBall, objectBall, string.Empty);
-
-    /// <summary>The aim that banks a ball into a pocket.</summary>
-    public AimAnswer Bank(
-        ShotSetup setup, int cueBall, int objectBall, PocketName to, IReadOnlyList<CushionName> off, Stroke template)
+    /// <summary>The aim that does what the task asks, or why there is none.</summary>
+    /// <param name="task">A cut, or a bank with its pocket and cushions.</param>
+    /// <param name="template">The stroke; its aim is ignored.</param>
+    public AimAnswer Find(SceneAim task, Stroke template)
     {
-        string route = off.Count == 0 ? "straight" : "off " + string.Join(", then ", off.Select(TableWords.Of));
-        return Answer(
-            AimSolver.SolveBank(setup, cueBall, objectBall, to, off, template), cueBall, objectBall, $"{route} into {TableWords.Of(to)}");
+        AimSolution solution = task.At is not null
+            ? AimSolver.SolveCut(resting, cueBall, objectBall, task.Cut?.Value ?? 0.0, template)
+            : AimSolver.SolveBank(resting, cueBall, objectBall, task.To!.Value, task.Off!, template);
+        return solution.Found ? new AimAnswer(solution.Aim, "") : new AimAnswer(null, Explain(solution));
     }
 
-    private AimAnswer Answer(AimSolution solution, int cueBall, int objectBall, string route)
+    private string Explain(AimSolution solution)
     {
-        if (solution.Found) return new AimAnswer(solution.Aim, string.Empty);
-        string ball = $"the {ids[objectBall]}";
-        string other = solution.InTheWay is { } index ? $"the {ids[index]}" : "another ball";
-        string reason = solution.Failure switch
+        string cue = ids[cueBall];
+        string target = ids[objectBall];
+        return solution.Failure switch
         {
-            AimFailure.TooThin => $"{ball} cannot be cut that thin from where {ids[cueBall]} stands",
-            AimFailure.Blocked => $"{other} is in the way of {ball}",
-            AimFailure.CushionFirst => $"{ids[cueBall]} reaches a cushion before {ball}",
-            AimFailure.CueBallStops => $"{ids[cueBall]} stops before it reaches {ball}; play it harder",
-            AimFailure.OtherCushions => $"no hit from full to very thin sends {ball} {route}: it takes other cushions first",
-            AimFailure.ObjectBallStops => $"{ball} runs out of speed on its way {route}; play it harder",
-            AimFailure.WayBlocked => $"{other} is in the way of {ball} {route}, or kisses it",
-            _ => string.Create(
-                CultureInfo.InvariantCulture,
-                $"no aim sends {ball} {route}; the closest passes {1000 * (solution.ClosestMiss ?? 0):0} mm from the pocket's middle"),
+            AimFailure.TooThin => $"from where \"{cue}\" lies, \"{target}\" cannot be hit that thin",
+            AimFailure.Blocked => $"{InTheWay(solution)} in the way of \"{cue}\" to \"{target}\"",
+            AimFailure.CushionFirst => $"\"{cue}\" meets a cushion before it reaches \"{target}\"",
+            AimFailure.CueBallStops => $"\"{cue}\" stops before it reaches \"{target}\"; play it faster",
+            AimFailure.OtherCushions => $"\"{target}\" never takes these cushions in this order and no other",
+            AimFailure.ObjectBallStops => $"\"{target}\" takes the cushions but stops before the pocket; play it faster",
+            AimFailure.WayBlocked => $"\"{target}\" takes the cushions, but {InTheWay(solution)} in its way to the pocket",
+            _ => $"\"{target}\" takes the cushions, but no aim sends it into the pocket{Nearest(solution)}",
         };
-        return new AimAnswer(null, reason);
     }
+
+    private string InTheWay(AimSolution solution) =>
+        solution.InTheWay is { } ball ? $"ball \"{ids[ball]}\" is" : "something is";
+
+    private static string Nearest(AimSolution solution) => solution.ClosestMiss is { } miss && double.IsFinite(miss)
+        ? string.Create(CultureInfo.InvariantCulture, $"; the nearest passes {miss * 1000:0} mm from its middle")
+        : "";
 }

@@ -127,11 +127,8 @@ internal sealed class StrokeCompiler(
 
     private double? Solve(SceneAim asked, int cueBall, int objectBall, Stroke template)
     {
-        var setup = new ShotSetup(equipment, balls);
-        var finder = new AimFinder(ids);
-        AimAnswer answer = asked.At is not null
-            ? finder.Cut(setup, cueBall, objectBall, asked.Cut?.Value ?? 0.0, template)
-            : finder.Bank(setup, cueBall, objectBall, asked.To!.Value, asked.Off!, template);
+        var resting = new ShotSetup(equipment, balls);
+        AimAnswer answer = new AimFinder(resting, ids, cueBall, objectBall).Find(asked, template);
         if (answer.Aim is null)
         {
             errors.Add("stroke.aim", answer.Reason);

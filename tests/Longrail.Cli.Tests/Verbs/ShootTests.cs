@@ -68,6 +68,15 @@ public sealed class ShootTests
         Assert.Empty(run.Output);
     }
 
+    [Fact]
+    public void An_aim_that_does_not_exist_is_no_bad_input_but_cannot_be_computed()
+    {
+        const string Balls = """[{"id":"cue","x":0.8,"y":0.6},{"id":"9","x":1.5,"y":0.6},{"id":"4","x":1.1,"y":0.6}]""";
+        CliRun run = CliRun.Of($$"""{"balls":{{Balls}},"stroke":{"aim":{"at":"9"} } }""", "shoot", "-");
+        Assert.Equal(ExitCode.Failed, run.ExitCode);
+        Assert.Contains("ball \"4\" is in the way", run.Error);
+    }
+
     [Theory]
     [InlineData("no-such-scene.json", "no such file")]
     [InlineData("no-such-folder/scene.json", "no such folder")]

@@ -5,7 +5,6 @@ using Longrail.Physics.Shots;
 using Longrail.Physics.Shots.Readings;
 using Longrail.Scenes.Compiling;
 using Longrail.Scenes.Outcomes;
-using Longrail.Scenes.Reading;
 using Longrail.Scenes.Schemas;
 using NJsonSchema;
 
@@ -19,15 +18,15 @@ public sealed class OutcomeTests
     [Theory]
     [MemberData(nameof(SceneFiles.Names), MemberType = typeof(SceneFiles))]
     public void The_outcome_of_every_scene_fits_the_schema(string name) =>
-        Assert.Empty(_schema.Validate(Encoding.UTF8.GetString(OutcomeOf(SceneFiles.Text(name)))));
+        Assert.Empty(_schema.Validate(Encoding.UTF8.GetString(OutcomeOf(name))));
 
     [Theory]
     [MemberData(nameof(SceneFiles.Names), MemberType = typeof(SceneFiles))]
     public void The_scene_in_an_outcome_played_again_gives_the_same_outcome_byte_for_byte(string name)
     {
-        byte[] first = OutcomeOf(SceneFiles.Text(name));
+        byte[] first = OutcomeOf(name);
         using var parsed = JsonDocument.Parse(first);
-        byte[] again = OutcomeOf(Encoding.UTF8.GetBytes(parsed.RootElement.GetProperty("scene").GetRawText()));
+        byte[] again = Play(parsed.RootElement.GetProperty("scene").GetRawText());
         Assert.Equal(first, again);
     }
 
@@ -35,7 +34,7 @@ public sealed class OutcomeTests
     [MemberData(nameof(SceneFiles.Names), MemberType = typeof(SceneFiles))]
     public void Lists_of_an_event_follow_its_balls(string name)
     {
-        JsonObject outcome = Parse(OutcomeOf(SceneFiles.Text(name)));
+        JsonObject outcome = Parse(OutcomeOf(name));
         Assert.All(outcome["events"]!.AsArray(), e =>
         {
             int balls = e!["balls"]!.AsArray().Count;
@@ -51,7 +50,7 @@ public sealed class OutcomeTests
     [Fact]
     public void Every_ball_has_its_end_and_its_orientation()
     {
-        JsonObject outcome = Parse(OutcomeOf(SceneFiles.Text("straight-bank-centre.json")));
+        JsonObject outcome = Parse(OutcomeOf("straight-bank-centre.json"));
         JsonArray balls = outcome["balls"]!.AsArray();
         Assert.Equal(["cue", "9"], balls.Select(ball => ball!["id"]!.GetValue<string>()));
         Assert.All(balls, ball =>
@@ -77,7 +76,7 @@ public sealed class OutcomeTests
     [Fact]
     public void Nothing_moves_without_a_stroke()
     {
-        JsonObject outcome = Parse(OutcomeOf(Encoding.UTF8.GetBytes(SceneFiles.TwoBalls())));
+        JsonObject outcome = Parse(Play(SceneFiles.TwoBalls()));
         Assert.Empty(outcome["events"]!.AsArray());
         Assert.Equal("at-rest", outcome["ended"]!.GetValue<string>());
         Assert.Equal(0.0, outcome["duration"]!.GetValue<double>());
@@ -90,7 +89,7 @@ public sealed class OutcomeTests
     [InlineData("ended")]
     public void An_outcome_without_one_of_its_parts_does_not_fit_the_schema(string part)
     {
-        JsonObject outcome = Parse(OutcomeOf(SceneFiles.Text("straight-bank-centre.json")));
+        JsonObject outcome = Parse(OutcomeOf("straight-bank-centre.json"));
         outcome.Remove(part);
         Assert.NotEmpty(_schema.Validate(outcome.ToJsonString()));
     }
@@ -122,7 +121,7 @@ public sealed class OutcomeTests
 
     private static void Refused(Action<JsonObject> change)
     {
-        JsonObject outcome = Parse(OutcomeOf(SceneFiles.Text("straight-bank-centre.json")));
+        JsonObject outcome = Parse(OutcomeOf("straight-bank-centre.json"));
         Assert.Empty(_schema.Validate(outcome.ToJsonString()));
         change(outcome);
         Assert.NotEmpty(_schema.Validate(outcome.ToJsonString()));
@@ -136,10 +135,7 @@ public sealed class OutcomeTests
 
     private static JsonObject Parse(byte[] utf8) => JsonNode.Parse(utf8)!.AsObject();
 
-    private static byte[] OutcomeOf(byte[] scene)
-    {
-        SceneCompilation compilation = SceneReader.ReadReady(scene);
-        Assert.True(compilation.Errors.Count == 0, string.Join("\n", compilation.Errors));
-        return OutcomeWriter.ToUtf8(Outcome.Of(compilation.Ready!));
-    }
+    private static byte[] OutcomeOf(string name) => OutcomeWriter.ToUtf8(SceneFiles.Played(name));
+
+    private static byte[] Play(string scene) => OutcomeWriter.ToUtf8(Outcome.Of(SceneFiles.Ready(scene)));
 }

@@ -1,5 +1,4 @@
 using System.Text;
-using Longrail.Scenes.Compiling;
 using Longrail.Scenes.Reading;
 using Longrail.Scenes.Schemas;
 using Longrail.Scenes.Writing;
@@ -21,7 +20,7 @@ public sealed class SchemaTests
     {
         Scene asked = SceneReader.Read(SceneFiles.Text(name)).Scene!;
         Assert.Empty(_scenes.Validate(Text(asked)));
-        Assert.Empty(_scenes.Validate(Text(SceneCompiler.Compile(asked).Ready!.AsUsed)));
+        Assert.Empty(_scenes.Validate(Text(SceneFiles.Played(name).Scene.AsUsed)));
     }
 
     [Theory]
