@@ -21,8 +21,8 @@ public static class ContrastPicture
     public static string Draw(Contrast contrast, string? tableName = null, DateOnly? date = null) =>
         ContrastSheet.Draw(Reduce(contrast, tableName, date));
 
-    /// <summary>The table alone, for a small screen or a page that has its own words around it: no frame, no table of numbers,
-    /// no title block; the type is larger against the table.</summary>
+    /// <summary>The table alone, for a small screen or a page that has its own words around it: no frame, no table of
+    /// numbers, no title block; the type is larger against the table.</summary>
     /// <param name="contrast">The comparison.</param>
     public static string DrawPlan(Contrast contrast) => ContrastSheet.DrawPlan(Reduce(contrast, null, null));
 

@@ -16,8 +16,8 @@ public static class ShotPicture
     /// <exception cref="ArgumentException">Names or stripe axes are not one per ball.</exception>
     public static string Draw(ShotPictureInput input) => ShotSheet.Draw(Reduce(input));
 
-    /// <summary>The table alone, for a small screen or a page that has its own words around it: no frame, no key, no title
-    /// block; the type is larger against the table.</summary>
+    /// <summary>The table alone, for a small screen or a page that has its own words around it: no frame, no key, no
+    /// title block; the type is larger against the table.</summary>
     /// <exception cref="ArgumentException">Names or stripe axes are not one per ball.</exception>
     public static string DrawPlan(ShotPictureInput input) => ShotSheet.DrawPlan(Reduce(input));
 

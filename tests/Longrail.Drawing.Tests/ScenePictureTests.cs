@@ -17,7 +17,7 @@ namespace Longrail.Drawing.Tests;
 public partial class ScenePictureTests
 {
     public static TheoryData<string> Names() =>
-        [.. Directory.EnumerateFiles(Path.Combine(Root(), "scenes"), "*.json").Order().Select(f => Path.GetFileName(f)!)];
+        [.. Directory.GetFiles(Path.Combine(Root(), "scenes"), "*.json").Order().Select(f => Path.GetFileName(f)!)];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -58,13 +58,15 @@ public partial class ScenePictureTests
         Assert.Throws<ArgumentException>(() => ShotPicture.Draw(input with { StripeAxes = [null, null, null] }));
     }
 
-    // A ball's centre stays within the outer edges of the rails, whatever happens; ticks and arrows add two millimetres.
+    // A ball's centre stays within the outer edges of the rails, whatever happens; ticks and arrows add two
+    // millimetres.
     private static void AssertOnTable(XElement root, TableSpec table)
     {
         const double Mark = 20;
         Viewport view = Sheet.Place(table);
         SvgPoint low = view.ToSheet(new TablePoint(-TablePlan.RailWidth, -TablePlan.RailWidth));
-        SvgPoint high = view.ToSheet(new TablePoint(table.Length + TablePlan.RailWidth, table.Width + TablePlan.RailWidth));
+        SvgPoint high = view.ToSheet(
+            new TablePoint(table.Length + TablePlan.RailWidth, table.Width + TablePlan.RailWidth));
         foreach (XElement path in SvgReading.Within(root, "path", "path"))
         {
             foreach (Match pair in Pairs().Matches((string)path.Attribute("d")!))

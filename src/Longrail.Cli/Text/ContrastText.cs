@@ -64,8 +64,8 @@ public static class ContrastText
     {
         foreach (string note in ContrastNotes.Of(contrast))
             Line(text, note);
-        Line(text, "Change is against the base, along the cushion on which it lands; longer and shorter as players say.");
-        Line(text, "Diamonds are the ball's centre's, counted at the nose: along from the head, across from the right.");
+        Line(text, "Change is against the base, along the cushion where it lands; longer and shorter as players say.");
+        Line(text, "Diamonds are the ball centre's, counted at the nose: along from the head, across from the right.");
         Line(text, "Out and speed are as the ball leaves the rubber; side and roll as it arrives.");
         Line(text, "Angles at a cushion are from its normal: 0 is straight in.");
     }

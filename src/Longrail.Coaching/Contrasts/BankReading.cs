@@ -34,7 +34,8 @@ public sealed record BankReading
     /// <see cref="Target"/>.</summary>
     public double? LandingMetres { get; init; }
 
-    /// <summary>What happens to it next, other than that its skid ends; null if the shot is not followed so far.</summary>
+    /// <summary>What happens to it next, other than that its skid ends; null if the shot is not followed so
+    /// far.</summary>
     public ShotEvent? Next { get; init; }
 
     /// <summary>The pocket it went into in the end, or null.</summary>

@@ -10,8 +10,8 @@ namespace Longrail.Coaching.Contrasts;
 /// <summary>The value of a field as a scene writes it.</summary>
 internal static class FieldText
 {
-    /// <summary>The value in the scene as it was asked for, else in the scene as it is used, else "default". A bare number
-    /// gets its unit, an angle is shown in degrees.</summary>
+    /// <summary>The value in the scene as it was asked for, else in the scene as it is used, else "default". A bare
+    /// number gets its unit, an angle is shown in degrees.</summary>
     /// <param name="ready">The scene.</param>
     /// <param name="path">The field's path.</param>
     internal static string Of(ReadyScene ready, string path) =>
@@ -25,7 +25,8 @@ internal static class FieldText
         if (kind == QuantityKind.Angle || kind == QuantityKind.CutAngle)
             return (value.GetDouble() * (180 / Math.PI)).ToString("0.######", CultureInfo.InvariantCulture) + " deg";
         // Some kinds explain their unit after a comma.
-        return $"{value.GetRawText()} {kind.BareUnit.Split(',')[0]}";
+        string number = value.GetDouble().ToString("G5", CultureInfo.InvariantCulture);
+        return $"{number} {kind.BareUnit.Split(',')[0]}";
     }
 
     // "balls.9.x" and "balls[1].x" stand in the catalogue as "balls[].x".

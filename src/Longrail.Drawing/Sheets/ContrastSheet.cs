@@ -46,8 +46,8 @@ internal static class ContrastSheet
         TakePlaces(view, contrast, taken);
         foreach (VariantDrawing variant in contrast.Variants)
             DrawPaths(svg, view, variant);
-        DrawBalls(svg, view, contrast, taken);
         DrawRests(svg, view, contrast);
+        DrawBalls(svg, view, contrast, taken);
         DrawLabels(svg, view, contrast, taken);
     }
 

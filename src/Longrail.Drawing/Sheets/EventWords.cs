@@ -95,8 +95,8 @@ internal static class EventWords
         string landing = c.LandingCushion is null || c.LandingDiamonds is null
             ? ""
             : Text($"; lands {c.LandingCushion} {c.LandingDiamonds:0.00}{Long(c.LongOfMirrorDiamonds)}");
-        return Text($"at {c.TouchDiamonds:0.00}: in {c.AngleInDegrees:0.0}°, out {c.AngleOutDegrees:0.0}°, curving to ")
-            + Text($"{c.AngleAfterCurveDegrees:0.0}°; {c.SpeedIn:0.00} to {c.SpeedOut:0.00} m/s; {side}{landing}");
+        return Text($"at {c.TouchDiamonds:0.00}: in {c.AngleInDegrees:0.0}°, out {c.AngleOutDegrees:0.0}°, ")
+            + Text($"curving to {c.AngleAfterCurveDegrees:0.0}°; {c.SpeedIn:0.00} to {c.SpeedOut:0.00} m/s; {side}{landing}");
     }
 
     // Of the mirror line; the legend says so once.

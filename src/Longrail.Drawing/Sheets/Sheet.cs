@@ -20,8 +20,8 @@ internal static class Sheet
     /// <summary>Bottom of the strip.</summary>
     internal const double StripBottom = Height - Frame;
 
-    /// <summary>Width of a sheet that shows the table alone: on a screen of 390 pixels the smallest type is then 9 pixels
-    /// high.</summary>
+    /// <summary>Width of a sheet that shows the table alone: on a screen of 390 pixels the smallest type is then 9
+    /// pixels high.</summary>
     internal const double PlanWidth = 960;
 
     /// <summary>Left edge of the title block.</summary>

@@ -25,7 +25,11 @@ internal static class ContrastScenes
         {
           "table": { "pockets": "none" },
           "balls": [ { "id": "cue", "x": 0.9, "y": 0.2 }, { "id": "9", "x": 1.0, "y": 0.7, "stripe": {} } ],
-          "stroke": { "aim": { "at": "9", "cut": 0, "solved": "78.7 deg" }, "speed": "2.2 m/s", "tip": { "right": "1/8 tip" } }
+          "stroke": {
+            "aim": { "at": "9", "cut": 0, "solved": "78.7 deg" },
+            "speed": "2.2 m/s",
+            "tip": { "right": "1/8 tip" }
+          }
         }
         """;
 
