@@ -39,6 +39,15 @@ public sealed partial class DocumentTests : IDisposable
     }
 
     [Fact]
+    public void The_pages_show_commands_of_every_verb()
+    {
+        string[] verbs = [.. Document.All().SelectMany(page => page.Commands()).Where(command => command.Output is not null)
+            .Select(command => command.Text.Split(' ')[0])];
+        Assert.Contains("shoot", verbs);
+        Assert.Contains("contrast", verbs);
+    }
+
+    [Fact]
     public void Every_figure_is_what_its_command_draws()
     {
         ShownCommand[] drawing = [.. Document.All().SelectMany(page => page.Commands()).Where(command => command.Picture is not null)];
