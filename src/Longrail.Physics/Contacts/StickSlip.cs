@@ -54,36 +54,47 @@ internal static class StickSlip
         double noseSlip = Math.Sqrt(x * x + y * y);
         u.BedSlip(out x, out y);
         double bedSlip = Math.Sqrt(x * x + y * y);
-        modes.NoseSticks = noseStuck || noseSlip <= modes.Slow;
-        modes.BedSticks = bedStuck || bedSlip <= modes.Slow;
-
-        // Each round lets go what cannot be held, so there are at most three.
-        while (true)
+        bool nose = noseStuck || noseSlip <= modes.Slow;
+        bool bed = bedStuck || bedSlip <= modes.Slow;
+        if (!nose && !bed)
         {
-            NoseBedForces forces = NoseBedForces.At(u, normal, gravity, law, modes);
-            bool noseHolds = !modes.NoseSticks || forces.NoseMargin(normal, law) >= slack;
-            bool bedHolds = !modes.BedSticks || forces.BedMargin(law) >= slack;
-            if (noseHolds && bedHolds)
-            {
-                if (modes.NoseSticks && !noseStuck) u = StopNoseSlip(u, law, modes.BedSticks && bedStuck);
-                if (modes.BedSticks && !bedStuck) u = StopBedSlip(u, law, modes.NoseSticks);
-                return Settle(u, forces, normal, gravity, law, step, hovering, noseSlip, bedSlip, ref modes);
-            }
-
-            // If neither holds with the other, the bed may hold alone: it carries the weight before the rubber pushes.
-            if (!noseHolds)
-            {
-                modes.NoseSticks = false;
-                modes.NoseSetsOut |= noseStuck || noseSlip <= modes.Still;
-                if (modes.NoseSetsOut) Toward(-forces.NoseAlong, -forces.NoseUp, ref modes.NoseX, ref modes.NoseY);
-            }
-            else
-            {
-                modes.BedSticks = false;
-                modes.BedSetsOut |= bedStuck || bedSlip <= modes.Still;
-                if (modes.BedSetsOut) Toward(-forces.BedAlong, -forces.BedInto, ref modes.BedX, ref modes.BedY);
-            }
+            NoseBedForces slipping = NoseBedForces.At(u, normal, gravity, law, modes);
+            return Settle(u, slipping, normal, gravity, law, step, hovering, noseSlip, bedSlip, ref modes);
         }
+
+        // Slip sets out against the friction that sticking would have needed.
+        StickModes held = modes;
+        held.NoseSticks = nose;
+        held.BedSticks = bed;
+        NoseBedForces needed = NoseBedForces.At(u, normal, gravity, law, held);
+        if (nose && (noseStuck || noseSlip <= modes.Still)) Toward(-needed.NoseAlong, -needed.NoseUp, ref held.NoseX, ref held.NoseY);
+        if (bed && (bedStuck || bedSlip <= modes.Still)) Toward(-needed.BedAlong, -needed.BedInto, ref held.BedX, ref held.BedY);
+
+        // Everything that may stick; else one of the two, first the one that has been sticking; else none.
+        bool noseFirst = noseStuck && !bedStuck;
+        ReadOnlySpan<(bool Nose, bool Bed)> ways = [(nose, bed), (nose && noseFirst, bed && !noseFirst), (nose && !noseFirst, bed && noseFirst)];
+        for (int i = 0; i < (nose && bed ? 3 : 1); i++)
+        {
+            StickModes tried = held;
+            (tried.NoseSticks, tried.BedSticks) = ways[i];
+            tried.NoseSetsOut |= nose && !tried.NoseSticks && noseStuck;
+            tried.BedSetsOut |= bed && !tried.BedSticks && bedStuck;
+            NoseBedForces forces = NoseBedForces.At(u, normal, gravity, law, tried);
+            forces = Settle(u, forces, normal, gravity, law, step, hovering, noseSlip, bedSlip, ref tried);
+            if (tried.NoseSticks && forces.NoseMargin(normal, law) < slack) continue;
+            if (tried.BedSticks && forces.BedMargin(law) < slack) continue;
+            modes = tried;
+            if (modes.NoseSticks && !noseStuck) u = StopNoseSlip(u, law, modes.BedSticks && bedStuck);
+            if (modes.BedSticks && !bedStuck) u = StopBedSlip(u, law, modes.NoseSticks);
+            return forces;
+        }
+
+        modes = held;
+        modes.NoseSetsOut |= noseStuck;
+        modes.BedSetsOut |= bedStuck;
+        modes.NoseSticks = modes.BedSticks = false;
+        NoseBedForces free = NoseBedForces.At(u, normal, gravity, law, modes);
+        return Settle(u, free, normal, gravity, law, step, hovering, noseSlip, bedSlip, ref modes);
     }
 
     /// <summary>Finds the settled directions of slips that set out, and notes which do no longer.</summary>
@@ -215,7 +226,7 @@ internal static class StickSlip
         return modes.BedSticks ? Math.Min(fraction, Held(bedMargin, forces.BedMargin(law), slack)) : fraction;
     }
 
-    private static double Held(double start, double end, double slack) => end < -slack ? start / (start - end) : 1.0;
+    private static double Held(double start, double end, double slack) => end < -slack ? Math.Max(start, slack) / (Math.Max(start, slack) - end) : 1.0;
 
     private static double Approach(double x, double y, double dx, double dy, double turning, double still, double step)
     {

@@ -89,7 +89,9 @@ internal sealed class Playfield
         ref readonly PocketOutline pocket = ref Outline.Pockets[pocketIndex];
         double best = limit;
         Forecast next = Forecast.Never;
-        double drop = CircleTime(p - pocket.DropCentre, v, a, pocket.DropRadius, best, 0);
+        // A ball that comes out of a jaw with its centre over the drop is down, whichever way it was going.
+        bool over = (p - pocket.DropCentre).Length < pocket.DropRadius - LoopLimits.FrozenGap;
+        double drop = over ? 0 : CircleTime(p - pocket.DropCentre, v, a, pocket.DropRadius, best, 0);
         if (drop <= best)
         {
             best = drop;

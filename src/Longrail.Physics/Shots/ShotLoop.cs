@@ -181,6 +181,8 @@ internal sealed partial class ShotLoop
         double limit = ball.Until - _now;
         Forecast met = _field.Next(
             ball.PositionAt(_now), ball.VelocityAt(_now), ball.Acceleration, ball.Reach, limit, ball.First.Piece, ball.Second.Piece);
+        // A ball in the rubber is beside the pocket, not over it, however deep a soft cushion has let it in.
+        if (met.Kind == ForecastKind.Drop && ball.Phase == MotionPhase.InRubber) return;
         if (met.Time <= limit) ball.Next = met with { Time = Math.Min(_now + met.Time, ball.Until) };
     }
 
