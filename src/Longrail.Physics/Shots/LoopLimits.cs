@@ -23,6 +23,10 @@ internal static class LoopLimits
     /// cushion has no instant of impact.</summary>
     internal const double LeaningSpeed = 1e-3;
 
+    /// <summary>Length at the end of a cushion that its facing keeps from yielding, metres (1.5 in; assumption).</summary>
+    /// <remarks>Without it a hard ball would plough from the straight nose through the jaw into the pocket.</remarks>
+    internal const double StiffEnd = 0.0381;
+
     /// <summary>A ball in the rubber for longer than this many contact times leans on it: the cloth's slow losses then count.</summary>
     internal const double ContactTimesOfPress = 4;
 

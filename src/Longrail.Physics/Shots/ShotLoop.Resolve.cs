@@ -186,7 +186,7 @@ internal sealed partial class ShotLoop
         RubberPiece rubber = _field.Outline.Pieces[piece];
         rubber.Gap(state.Position, ball.Reach, out Vec2 into);
         ref EventEntry entry = ref RecordTouch(i, rubber, state, into);
-        if (Yields(entry, state.Velocity.Dot(into)))
+        if (Yields(rubber, state.Position, state.Velocity.Dot(into)))
         {
             EnterRubber(i, state, piece, _events.Count - 1);
             return;
@@ -201,11 +201,16 @@ internal sealed partial class ShotLoop
         Continue(i);
     }
 
-    /// <summary>Whether a touch takes time. A jaw is faced with hard rubber on wood and takes next to none; a ball that merely leans on
-    /// anything has no instant of impact.</summary>
-    private bool Yields(in EventEntry touch, double closing) =>
-        closing < LoopLimits.LeaningSpeed
-        || (_equipment.Cushion.Law == CushionLaw.Yielding && touch.Kind == ShotEventKind.Cushion);
+    /// <summary>Whether a touch takes time. A jaw is faced with hard rubber on wood, which stiffens the end of the cushion too: there a touch
+    /// takes next to none. A ball that merely leans on anything has no instant of impact.</summary>
+    private bool Yields(in RubberPiece rubber, Vec2 position, double closing)
+    {
+        if (closing < LoopLimits.LeaningSpeed) return true;
+        if (_equipment.Cushion.Law != CushionLaw.Yielding) return false;
+        if (!rubber.HasJaws) return true;
+        double along = (position - rubber.Start).Dot(rubber.Direction);
+        return along >= rubber.SolidFrom + LoopLimits.StiffEnd && along <= rubber.SolidTo - LoopLimits.StiffEnd;
+    }
 
     /// <summary>Opens the event of a touch: on the straight nose it is a cushion, elsewhere a jaw.</summary>
     private ref EventEntry RecordTouch(int i, in RubberPiece rubber, BallState state, Vec2 into)

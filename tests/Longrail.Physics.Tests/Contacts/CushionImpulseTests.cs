@@ -57,11 +57,11 @@ public class CushionImpulseTests
                     cushion.Friction,
                     0.2,
                     4000);
-                Expect.Near(steps.Vx, engine.Vx, 1.2 * Tolerance.CushionContact, "along the rail");
-                Expect.Near(steps.Vy, engine.Vy, 1.2 * Tolerance.CushionContact, "off the rail");
-                Expect.Near(R * steps.Wx, R * engine.Wx, 1.2 * Tolerance.CushionContact, "roll");
-                Expect.Near(R * steps.Wy, R * engine.Wy, 1.2 * Tolerance.CushionContact, "roll along the rail");
-                Expect.Near(R * steps.Wz, R * engine.Wz, 1.2 * Tolerance.CushionContact, "side");
+                Expect.Near(steps.Vx, engine.Vx, Tolerance.AnyCushionContact, "along the rail");
+                Expect.Near(steps.Vy, engine.Vy, Tolerance.AnyCushionContact, "off the rail");
+                Expect.Near(R * steps.Wx, R * engine.Wx, Tolerance.AnyCushionContact, "roll");
+                Expect.Near(R * steps.Wy, R * engine.Wy, Tolerance.AnyCushionContact, "roll along the rail");
+                Expect.Near(R * steps.Wz, R * engine.Wz, Tolerance.AnyCushionContact, "side");
             },
             item => $"{item}");
     }

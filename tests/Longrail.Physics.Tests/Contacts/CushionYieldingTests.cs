@@ -72,13 +72,16 @@ public class CushionYieldingTests
         item =>
         {
             (CushionSpec cushion, double angle, double roll, double side, double speed) = item;
+            // A ball that touches more gently than a few centimetres a second leans, and the rubber gives back all it took
+            // (docs/physics.md); the reference knows no leaning.
+            if (speed * Math.Cos(angle * Math.PI / 180) < 0.06) return;
             ShotSetup shot = Into(Plain with { Cushion = cushion }, speed, angle, roll, side);
             ShotEvent engine = shot.Play(0.2).Events.First(e => e.Kind == ShotEventKind.Cushion);
             ReferenceEvent steps = ReferenceIntegrator.Run(shot, 0.1, new ReferenceSteps(Rubber: 1e-6)).Events[0];
 
             // Steps of 1e-6 s leave up to 1e-6 of the speed (shown by the reference's own tests) and, where a slip
             // dies, the weight's friction over one step; places follow over ten milliseconds.
-            double speeds = Tolerance.CushionContact * speed + 2e-6, places = 0.01 * speeds;
+            double speeds = Tolerance.AnyCushionContact * speed + 2e-6, places = 0.01 * speeds;
             Expect.Near(0, (engine.AfterA.Velocity - steps.After.Velocity).Length, speeds, "velocity out");
             Expect.Near(0, R * (engine.AfterA.Spin - steps.After.Spin).Length, 3 * speeds, "surface speed of spin out");
             Expect.Near(0, engine.AfterA.Position.DistanceTo(steps.After.Position), places, "place on leaving");
