@@ -82,7 +82,7 @@ internal sealed class StrokeCompiler(
         return cueSpeed.Value / TipContact.Strike(unit, ball.Radius, ball.Mass, equipment.Cue).CueSpeed;
     }
 
-    // Far off the centre, or with the butt raised high, a moderate ball needs an impossible stick, and the other way round.
+    // Far off the centre, or with the butt raised high, a moderate ball needs an impossible stick.
     private void CheckSpeeds(Stroke stroke, ShotBall ball)
     {
         double stick = TipContact.Strike(stroke, ball.Radius, ball.Mass, equipment.Cue).CueSpeed;

@@ -19,7 +19,8 @@ public sealed class RepositorySceneTests
     public void A_bank_goes_down_and_nothing_else_does(string scene, string ball)
     {
         Outcome outcome = SceneFiles.Played(scene);
-        string[] down = [.. outcome.Scene.BallIds.Where((_, i) => outcome.Trace.Balls[i].Phase == MotionPhase.Pocketed)];
+        IEnumerable<string> down = outcome.Scene.BallIds.Where(
+            (_, i) => outcome.Trace.Balls[i].Phase == MotionPhase.Pocketed);
         Assert.Equal([ball], down);
     }
 
