@@ -31,8 +31,10 @@ internal sealed class AimFinder(ShotSetup resting, IReadOnlyList<string> ids, in
             AimFailure.CushionFirst => $"\"{cue}\" meets a cushion before it reaches \"{target}\"",
             AimFailure.CueBallStops => $"\"{cue}\" stops before it reaches \"{target}\"; play it faster",
             AimFailure.OtherCushions => $"\"{target}\" never takes these cushions in this order and no other",
-            AimFailure.ObjectBallStops => $"\"{target}\" takes the cushions but stops before the pocket; play it faster",
-            AimFailure.WayBlocked => $"\"{target}\" takes the cushions, but {InTheWay(solution)} in its way to the pocket",
+            AimFailure.ObjectBallStops =>
+                $"\"{target}\" takes the cushions but stops before the pocket; play it faster",
+            AimFailure.WayBlocked =>
+                $"\"{target}\" takes the cushions, but {InTheWay(solution)} in its way to the pocket",
             _ => $"\"{target}\" takes the cushions, but no aim sends it into the pocket{Nearest(solution)}",
         };
     }

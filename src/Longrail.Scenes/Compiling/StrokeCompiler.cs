@@ -2,6 +2,7 @@ using System.Globalization;
 using Longrail.Physics.Contacts;
 using Longrail.Physics.Equipment;
 using Longrail.Physics.Shots;
+using Longrail.Scenes.Fields;
 using Longrail.Scenes.Parts;
 using Longrail.Scenes.Units;
 
@@ -31,6 +32,9 @@ internal sealed class StrokeCompiler(
 
         var stroke = new Stroke(0.0, 1.0, right, above, asked.Elevation?.Value ?? 0.0);
         stroke = stroke with { Speed = Speed(asked, stroke, ball) };
+        CheckSpeeds(stroke, ball);
+        if (!errors.IsEmpty)
+            return null;
         if (Aim(asked.Aim, index, stroke) is not { } aim)
             return null;
         stroke = stroke with { Aim = aim };
@@ -77,6 +81,21 @@ internal sealed class StrokeCompiler(
             return asked.Speed?.Value ?? DefaultSpeed;
         return cueSpeed.Value / TipContact.Strike(unit, ball.Radius, ball.Mass, equipment.Cue).CueSpeed;
     }
+
+    // Far off the centre, or with the butt raised high, a moderate ball needs an impossible stick.
+    private void CheckSpeeds(Stroke stroke, ShotBall ball)
+    {
+        double stick = TipContact.Strike(stroke, ball.Radius, ball.Mass, equipment.Cue).CueSpeed;
+        if (stick > SceneFields.Fastest)
+            AddTooFast("the stick", stick);
+        if (stroke.Speed > SceneFields.Fastest)
+            AddTooFast("the ball", stroke.Speed);
+    }
+
+    private void AddTooFast(string what, double speed) => errors.Add(
+        "stroke",
+        string.Create(CultureInfo.InvariantCulture, $"{what} would have to move at {speed:0.0} m/s"),
+        string.Create(CultureInfo.InvariantCulture, $"up to {SceneFields.Fastest:0.#} m/s for ball and stick"));
 
     private double? Aim(SceneAim? asked, int cueBall, Stroke template)
     {

@@ -7,14 +7,18 @@ namespace Longrail.Scenes.Fields;
 public static partial class SceneFields
 {
     private const int MostCushionsOfABank = 4;
-    private const double FastestBall = 30.0;
+
+    // Well beyond any table: it only keeps nonsense from looking like a place.
+    private static NumberRange AnyPlace => new(-100, 100);
+
+    private static NumberRange AnyAim => new(-2 * Math.PI, 2 * Math.PI, Words: "from -360 to 360 deg");
 
     private static Section<SceneBall> Ball => new(
         new TextField<SceneBall>(
             "id", b => b.Id, (b, v) => b.Id = v, null,
             "The ball's name within the scene, as in \"cue\" or \"9\".", isBallId: true),
         new NumberField<SceneBall>(
-            "x", QuantityKind.Place, NumberRange.Any, b => b.X, (b, v) => b.X = v,
+            "x", QuantityKind.Place, AnyPlace, b => b.X, (b, v) => b.X = v,
             null, "Distance of the ball's centre from the head cushion's nose line.")
         {
             Replaces = b =>
@@ -25,7 +29,7 @@ public static partial class SceneFields
             },
         },
         new NumberField<SceneBall>(
-            "y", QuantityKind.Place, NumberRange.Any, b => b.Y, (b, v) => b.Y = v,
+            "y", QuantityKind.Place, AnyPlace, b => b.Y, (b, v) => b.Y = v,
             null, "Distance of the ball's centre from the right cushion's nose line, as seen from the head.")
         {
             Replaces = b =>
@@ -88,17 +92,17 @@ public static partial class SceneFields
             "Where the stick points: an angle counter-clockwise from the direction head to foot, or a cut or a "
             + "bank to be solved.",
             new NumberField<SceneAim>(
-                "aim", QuantityKind.Angle, NumberRange.Any, a => a.Angle, (a, v) => a.Angle = v,
+                "aim", QuantityKind.Angle, AnyAim, a => a.Angle, (a, v) => a.Angle = v,
                 "0", "Where the stick points, counter-clockwise from the direction head to foot.")),
         new NumberField<SceneStroke>(
-            "speed", QuantityKind.Speed, new NumberRange(0, FastestBall, WithoutLeast: true),
+            "speed", QuantityKind.Speed, new NumberRange(0, Fastest, WithoutLeast: true),
             s => s.Speed, (s, v) => s.Speed = v,
             "2 m/s", "Speed of the ball as it leaves the tip.")
         {
             Replaces = s => s.CueSpeed = null,
         },
         new NumberField<SceneStroke>(
-            "cueSpeed", QuantityKind.Speed, new NumberRange(0, FastestBall, WithoutLeast: true),
+            "cueSpeed", QuantityKind.Speed, new NumberRange(0, Fastest, WithoutLeast: true),
             s => s.CueSpeed, (s, v) => s.CueSpeed = v,
             null, "Instead of speed: speed of the stick just before contact.")
         {
@@ -114,11 +118,11 @@ public static partial class SceneFields
 
     private static Section<SceneTip> Tip => new(
         new NumberField<SceneTip>(
-            "right", QuantityKind.TipOffset, NumberRange.Any, t => t.Right, (t, v) => t.Right = v,
+            "right", QuantityKind.TipOffset, new NumberRange(-0.1, 0.1), t => t.Right, (t, v) => t.Right = v,
             "0", "To the right of the centre, seen along the stick: the point of contact (m, R), or a shift of the "
             + "shaft (tip)."),
         new NumberField<SceneTip>(
-            "above", QuantityKind.TipOffset, NumberRange.Any, t => t.Above, (t, v) => t.Above = v,
+            "above", QuantityKind.TipOffset, new NumberRange(-0.1, 0.1), t => t.Above, (t, v) => t.Above = v,
             "0", "Above the centre, square to the stick: the point of contact (m, R), or a shift of the shaft (tip)."));
 
     private static Section<SceneAim> Aim => new(
@@ -157,7 +161,7 @@ public static partial class SceneFields
             Replaces = ForgetSolution,
         },
         new NumberField<SceneAim>(
-            "solved", QuantityKind.Angle, NumberRange.Any, a => a.Solved, (a, v) => a.Solved = v,
+            "solved", QuantityKind.Angle, AnyAim, a => a.Solved, (a, v) => a.Solved = v,
             null,
             "The angle of the stick that was found before; it is taken as it stands and nothing is solved again."));
 
@@ -165,7 +169,7 @@ public static partial class SceneFields
         new TextField<SceneLaunch>(
             "ball", l => l.Ball, (l, v) => l.Ball = v, null, "The ball that moves.", isBallId: true),
         new VectorField<SceneLaunch>(
-            "velocity", 2, QuantityKind.Speed, new NumberRange(-FastestBall, FastestBall),
+            "velocity", 2, QuantityKind.Speed, new NumberRange(-Fastest, Fastest),
             l => l.Velocity, (l, v) => l.Velocity = v,
             "[0, 0]", "Velocity along the table and across."),
         new VectorField<SceneLaunch>(

@@ -10,6 +10,9 @@ public static partial class SceneFields
     /// <summary>The most balls a scene may have.</summary>
     public const int MostBalls = 64;
 
+    /// <summary>The fastest ball or stick that a scene may have, m/s; a strong break is about 13 m/s.</summary>
+    public const double Fastest = 30.0;
+
     private const double RightAngle = 0.5 * Math.PI;
     private const string EachField = "the default of each field";
     private const string AsPreset = "as the table's preset";

@@ -65,7 +65,8 @@ public sealed class AimTests
     {
         SceneError error = SceneFiles.Error(
             """
-            { "balls": [ { "id": "cue", "x": 0.8, "y": 0.6 }, { "id": "9", "x": 1.5, "y": 0.6 }, { "id": "4", "x": 1.1, "y": 0.6 } ],
+            { "balls": [ { "id": "cue", "x": 0.8, "y": 0.6 }, { "id": "9", "x": 1.5, "y": 0.6 },
+                         { "id": "4", "x": 1.1, "y": 0.6 } ],
               "stroke": { "aim": { "at": "9" } } }
             """);
         Assert.Contains("ball \"4\" is in the way", error.Problem);

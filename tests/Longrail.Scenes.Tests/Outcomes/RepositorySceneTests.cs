@@ -19,7 +19,8 @@ public sealed class RepositorySceneTests
     public void A_bank_goes_down_and_nothing_else_does(string scene, string ball)
     {
         Outcome outcome = SceneFiles.Played(scene);
-        string[] down = [.. outcome.Scene.BallIds.Where((_, i) => outcome.Trace.Balls[i].Phase == MotionPhase.Pocketed)];
+        IEnumerable<string> down = outcome.Scene.BallIds.Where(
+            (_, i) => outcome.Trace.Balls[i].Phase == MotionPhase.Pocketed);
         Assert.Equal([ball], down);
     }
 
@@ -50,11 +51,11 @@ public sealed class RepositorySceneTests
     public void A_track_takes_its_cushions_before_its_goal(string scene, int cushions)
     {
         Outcome outcome = SceneFiles.Played(scene);
-        int last = outcome.Trace.Events.ToList().FindLastIndex(e => e.Kind == ShotEventKind.Pocketed);
-        int goal = last >= 0 ? last : outcome.Trace.Events.ToList().FindIndex(e => e.BallB is not null);
-        int ball = outcome.Trace.Events[goal].BallA;
+        List<ShotEvent> events = [.. outcome.Trace.Events];
+        ShotEvent? goal = events.Find(e => e.Kind == ShotEventKind.Pocketed) ?? events.Find(e => e.BallB is not null);
+        Assert.True(goal is not null, "the track misses its goal");
         Assert.Equal(
             cushions,
-            outcome.Trace.Events.Take(goal).Count(e => e.BallA == ball && e.Kind == ShotEventKind.Cushion));
+            events.Count(e => e.BallA == goal.BallA && e.Kind == ShotEventKind.Cushion && e.Time < goal.Time));
     }
 }

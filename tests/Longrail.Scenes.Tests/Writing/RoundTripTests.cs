@@ -12,7 +12,7 @@ namespace Longrail.Scenes.Tests.Writing;
 public sealed class RoundTripTests
 {
     private static readonly Gen<string> _stroke =
-        from aim in Number(-10, 10)
+        from aim in Number(-6, 6)
         from speed in Gen.OneOf(
             Number(0.001, 15).Select(v => $"\"speed\":{v}"),
             Number(0.1, 20).Select(v => $"\"cueSpeed\":\"{v} mph\""))
