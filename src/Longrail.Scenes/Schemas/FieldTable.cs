@@ -15,8 +15,8 @@ public static class FieldTable
         page.Append("# The fields of a scene\n\n");
         page.Append("Made from the catalogue in the code (`SceneFields`); a test keeps it up to date.\n\n");
         page.Append("A bare number is in the unit of the third column. A text carries its own: `50 in`, `2 1/4 in`,\n");
-        page.Append("`5 mph`, `2.5 deg`, `1/8 tip`, `0.2 R`, `3.5 diamonds`, `63.5 %`. Every field but `balls` may be\n");
-        page.Append("left out.\n\n");
+        page.Append("`5 mph`, `2.5 deg`, `1/8 tip`, `0.2 R`, `3.5 diamonds`, `63.5 %`. Every field but `balls` may\n");
+        page.Append("be left out.\n\n");
         page.Append("| Field | Meaning | Bare number | Allowed | Default |\n|---|---|---|---|---|\n");
         foreach (FieldInfo field in SceneFields.All)
         {

@@ -80,8 +80,8 @@ public sealed class StrokeTests
         Assert.Equal(3.0, setup.Stroke!.Result.CueSpeed, 1e-14);
     }
 
-    // A point impact gives the ball up to (1 + e)/(1 + m/M) = 1.32 times the stick's speed (derivation), and 0.5 R off the centre
-    // costs about a third of it.
+    // A point impact gives the ball up to (1 + e)/(1 + m/M) = 1.32 times the stick's speed (derivation), and 0.5 R off
+    // the centre costs about a third of it.
     [Theory]
     [InlineData("\"cueSpeed\":25", "the ball would have to move at 32.9 m/s")]
     [InlineData("\"speed\":29,\"tip\":{\"right\":\"0.5 R\"}", "the stick would have to move at 32.5 m/s")]
