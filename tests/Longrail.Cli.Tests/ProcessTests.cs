@@ -36,7 +36,7 @@ public sealed class ProcessTests
     public void Ctrl_C_ends_the_program_without_a_word()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "there are no signals there");
-        using Process process = Start("shoot", "-", "--lines");
+        using Process process = Started(Interruptible("shoot", "-", "--lines"));
         process.StandardInput.WriteLine(Scene);
         process.StandardInput.Flush();
 
@@ -47,15 +47,21 @@ public sealed class ProcessTests
         Assert.Equal((ExitCode.Interrupted, ""), (WaitFor(process), process.StandardError.ReadToEnd()));
     }
 
-    private static Process Start(params string[] args)
+    private static string Program =>
+        Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "longrail.exe" : "longrail");
+
+    private static Process Start(params string[] args) => Started(new ProcessStartInfo(Program, args));
+
+    // A test run in the background inherits an ignored Ctrl-C, and so would the program: give it the usual one back.
+    private static ProcessStartInfo Interruptible(params string[] args) => OperatingSystem.IsLinux()
+        ? new ProcessStartInfo("env", ["--default-signal=INT", Program, .. args])
+        : new ProcessStartInfo(Program, args);
+
+    private static Process Started(ProcessStartInfo start)
     {
-        string program = OperatingSystem.IsWindows() ? "longrail.exe" : "longrail";
-        var start = new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, program), args)
-        {
-            RedirectStandardInput = true,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
+        start.RedirectStandardInput = true;
+        start.RedirectStandardOutput = true;
+        start.RedirectStandardError = true;
         return Process.Start(start)!;
     }
 

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text.Json;
 using Longrail.Physics.Shots;
+using Longrail.Scenes;
 using Longrail.Scenes.Compiling;
 using Longrail.Scenes.Outcomes;
 using Longrail.Scenes.Reading;
@@ -40,18 +41,33 @@ internal sealed class BatchPlayer(ShotOptions options) : IDisposable
     {
         _json.Reset(answers);
         SceneCompilation compilation = SceneReader.ReadReady(text);
-        if (compilation.Ready is { } scene)
+        IReadOnlyList<SceneError> errors = compilation.Errors;
+        if (compilation.Ready is { } scene && Outcome(scene, ref errors) is { } outcome)
         {
-            OutcomeWriter.Write(_json, Outcome.Of(scene, options));
+            OutcomeWriter.Write(_json, outcome);
         }
         else
         {
             batch.Failed++;
-            ErrorLineWriter.Write(_json, line, compilation.Errors);
+            ErrorLineWriter.Write(_json, line, errors);
         }
 
         _json.Flush();
         answers.GetSpan(1)[0] = (byte)'\n';
         answers.Advance(1);
+    }
+
+    // The reader refuses what the physics would; should it ever let something through, that line fails and the rest is played.
+    private Outcome? Outcome(ReadyScene scene, ref IReadOnlyList<SceneError> errors)
+    {
+        try
+        {
+            return Scenes.Outcomes.Outcome.Of(scene, options);
+        }
+        catch (ArgumentException fault)
+        {
+            errors = [new SceneError("", fault.Message)];
+            return null;
+        }
     }
 }
