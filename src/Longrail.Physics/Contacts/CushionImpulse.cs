@@ -10,7 +10,7 @@ namespace Longrail.Physics.Contacts;
 internal static class CushionImpulse
 {
     /// <summary>Steps over a compression whose friction is mild. Fourth order: the error falls by 16 when this doubles.</summary>
-    private const int StepsToStop = 24;
+    private const int StepsToStop = 16;
 
     /// <summary>More steps than a contact takes unless a slip hovers near zero.</summary>
     private const int UsualSteps = 120;

@@ -52,7 +52,8 @@ internal readonly record struct LocalMotion(double Vx, double Vy, double Ax, dou
             return;
         }
 
-        x /= speed;
-        y /= speed;
+        double inverse = 1.0 / speed;
+        x *= inverse;
+        y *= inverse;
     }
 }

@@ -232,14 +232,15 @@ internal static class StickSlip
     {
         double square = x * x + y * y;
         if (square <= still * still) return step;
+        double closing = -(x * dx + y * dy);
+        double turn = Math.Abs(x * dy - y * dx);
         if (turning > 0)
         {
-            double turn = Math.Abs(x * dy - y * dx);
             step = Math.Min(step, SettleStep * Math.Sqrt(square) / turning);
             if (step * turn > TurnStep * square) step = TurnStep * square / turn;
         }
 
-        double closing = -(x * dx + y * dy);
-        return closing > 0 ? Math.Min(step, ApproachFraction * square / closing) : step;
+        if (closing <= 0) return step;
+        return Math.Min(step, ApproachFraction * square / closing);
     }
 }
