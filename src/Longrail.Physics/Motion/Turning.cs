@@ -6,7 +6,7 @@ namespace Longrail.Physics.Motion;
 /// <remarks>
 /// Fourth-order Magnus expansion (S. Blanes, F. Casas, J. A. Oteo, J. Ros, Phys. Rep. 470, 151 (2009)): for spin a + b t over h the turn is
 /// the rotation vector a h + b h^2/2 + (b x a) h^3/12, with an error of order h^5. Steps are chosen so that the largest neglected
-/// term stays below 1e-6 rad per step.
+/// term stays below 1e-4 rad per step; what adds up is far less (half a second of skid at 150 rad/s: 0.002 degrees, see the tests).
 /// </remarks>
 public static class Turning
 {
@@ -37,9 +37,9 @@ public static class Turning
         double twisting = twist.Length;
         if (twisting == 0) return Rotation.FromVector(elapsed * spin + (0.5 * elapsed * elapsed) * rate);
 
-        // The next term is about |b x a| |w| h^4/100 or |b x a||b| h^5/240; keep it under 1e-6 rad a step.
+        // The next term is about |b x a| |w| h^4/100 or |b x a||b| h^5/240; keep it under 1e-4 rad a step.
         double fastest = spin.Length + rate.Length * elapsed;
-        double step = Math.Sqrt(Math.Sqrt(1e-4 / (twisting * Math.Max(fastest, 1e-9))));
+        double step = Math.Sqrt(Math.Sqrt(1e-2 / (twisting * Math.Max(fastest, 1e-9))));
         int steps = (int)Math.Clamp(Math.Ceiling(elapsed / step), 1, 100_000);
         double h = elapsed / steps;
         Rotation turned = Rotation.Identity;

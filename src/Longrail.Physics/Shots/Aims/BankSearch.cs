@@ -106,23 +106,16 @@ internal sealed class BankSearch(
         _failures[trial.Failure] = (count + 1, trial.InTheWay);
     }
 
-    /// <summary>The reason that says most: how far the nearest trial got.</summary>
+    /// <summary>The reason that says most: a miss by so much, a ball in the way, else what went wrong most often.</summary>
     private AimSolution Reason(bool lineExists)
     {
         if (!lineExists) return new AimSolution(AimFailure.TooThin, 0);
-        if (double.IsFinite(_closest) && !_failures.ContainsKey(AimFailure.WayBlocked))
-            return new AimSolution(AimFailure.MissesPocket, 0, ClosestMiss: _closest);
-        ReadOnlySpan<AimFailure> farthestFirst =
-        [
-            AimFailure.WayBlocked, AimFailure.ObjectBallStops, AimFailure.OtherCushions, AimFailure.Blocked, AimFailure.CushionFirst,
-            AimFailure.CueBallStops,
-        ];
-        foreach (AimFailure failure in farthestFirst)
-        {
-            if (_failures.TryGetValue(failure, out (int Count, int? Ball) seen))
-                return new AimSolution(failure, 0, seen.Ball, double.IsFinite(_closest) ? _closest : null);
-        }
-
-        return new AimSolution(AimFailure.OtherCushions, 0);
+        if (_failures.TryGetValue(AimFailure.WayBlocked, out (int Count, int? Ball) way))
+            return new AimSolution(AimFailure.WayBlocked, 0, way.Ball, double.IsFinite(_closest) ? _closest : null);
+        if (double.IsFinite(_closest)) return new AimSolution(AimFailure.MissesPocket, 0, ClosestMiss: _closest);
+        if (_failures.Count == 0) return new AimSolution(AimFailure.OtherCushions, 0);
+        // Equal counts go to the reason that comes first in the shot.
+        (AimFailure failure, (_, int? ball)) = _failures.OrderByDescending(f => f.Value.Count).ThenBy(f => f.Key).First();
+        return new AimSolution(failure, 0, ball);
     }
 }

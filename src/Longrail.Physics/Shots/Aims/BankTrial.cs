@@ -53,10 +53,8 @@ internal readonly record struct BankTrial(
                 case ShotEventKind.Pocketed:
                     if (cushions < off.Count) return Failed(AimFailure.OtherCushions, null);
                     return Passed(trace, pocket, objectBall, first.Cut, leaves, e.Time, e.Pocket == pocket.Name, jaws);
-                case ShotEventKind.Stops when cushions == off.Count && met:
-                    return Failed(AimFailure.ObjectBallStops, null);
                 case ShotEventKind.Stops when met:
-                    return Failed(AimFailure.OtherCushions, null);
+                    return Failed(AimFailure.ObjectBallStops, null);
             }
         }
 
