@@ -94,17 +94,15 @@ public readonly struct FreeMotion
 
     /// <summary>The state at the end of this phase, with the phase's own condition met exactly: no slip after sliding, no speed after rolling.</summary>
     /// <param name="radius">Ball radius, metres.</param>
-    public BallState AtEnd(double radius)
+    public BallState AtEnd(double radius) => Ended(Phase, Start, At(Duration), radius);
+
+    /// <summary>The state at the end of a phase with the phase's own condition met exactly.</summary>
+    internal static BallState Ended(MotionPhase phase, BallState start, BallState end, double radius) => phase switch
     {
-        BallState end = At(Duration);
-        return Phase switch
-        {
-            MotionPhase.Sliding => Rolling(
-                end.Position, (5.0 * Start.Velocity + 2.0 * RollingVelocity(Start.Spin, radius)) / 7.0, end.Spin.Z, radius),
-            MotionPhase.Rolling => new BallState(end.Position, Vec2.Zero, new Vec3(0, 0, end.Spin.Z)),
-            _ => BallState.AtRest(end.Position),
-        };
-    }
+        MotionPhase.Sliding => Rolling(end.Position, FinalVelocity(start, radius), end.Spin.Z, radius),
+        MotionPhase.Rolling => new BallState(end.Position, Vec2.Zero, new Vec3(0, 0, end.Spin.Z)),
+        _ => BallState.AtRest(end.Position),
+    };
 
     /// <summary>The velocity at which a ball with this spin would roll, m/s.</summary>
     /// <param name="spin">Spin, rad/s.</param>

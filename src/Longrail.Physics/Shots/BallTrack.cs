@@ -45,15 +45,8 @@ internal struct BallTrack
 
     internal readonly Vec2 VelocityAt(double time) => Start.Velocity + (time - Since) * Acceleration;
 
-    internal readonly BallState StateAt(double time)
-    {
-        double s = time - Since;
-        double vertical = Phase == MotionPhase.InRubber
-            ? Start.Spin.Z + s * VerticalRate
-            : FreeMotion.DecayedSpin(Start.Spin.Z, VerticalRate, s);
-        return new BallState(
-            Start.Position + s * (Start.Velocity + (0.5 * s) * Acceleration),
-            Start.Velocity + s * Acceleration,
-            new Vec3(Start.Spin.X + s * SpinRate.X, Start.Spin.Y + s * SpinRate.Y, vertical));
-    }
+    /// <summary>The present stretch as the trace keeps it.</summary>
+    internal readonly MotionSegment Segment => new(Since, Phase, Start, Acceleration, SpinRate, VerticalRate);
+
+    internal readonly BallState StateAt(double time) => Segment.At(time);
 }

@@ -26,7 +26,7 @@ internal sealed partial class ShotLoop
         ref readonly BallTrack ball = ref _balls[i];
         MotionPhase phase = ball.Phase;
         BallState before = ball.StateAt(_now);
-        BallState after = EndOfPhase(ball, before);
+        BallState after = FreeMotion.Ended(phase, ball.Start, before, ball.Radius);
         SetFree(i, after);
         if (phase == MotionPhase.Pivoting) return;
         bool rolls = _balls[i].Phase == MotionPhase.Rolling;
@@ -34,14 +34,6 @@ internal sealed partial class ShotLoop
         entry.BeforeA = before;
         entry.AfterA = _balls[i].Start;
     }
-
-    /// <summary>The state with the ended phase's own condition met exactly.</summary>
-    private static BallState EndOfPhase(in BallTrack ball, BallState end) => ball.Phase switch
-    {
-        MotionPhase.Sliding => FreeMotion.Rolling(end.Position, FreeMotion.FinalVelocity(ball.Start, ball.Radius), end.Spin.Z, ball.Radius),
-        MotionPhase.Rolling => new BallState(end.Position, Vec2.Zero, new Vec3(0, 0, end.Spin.Z)),
-        _ => BallState.AtRest(end.Position),
-    };
 
     private void Drop(int i, int pocket)
     {

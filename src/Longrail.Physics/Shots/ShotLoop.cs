@@ -227,9 +227,8 @@ internal sealed partial class ShotLoop
     /// <summary>Notes the start of a stretch for the trace and for the forecasts.</summary>
     private void StretchBegins(int i)
     {
-        ref readonly BallTrack ball = ref _balls[i];
         ref (int Ball, MotionSegment Segment) entry = ref _segments.Add();
-        entry = (i, new MotionSegment(ball.Since, ball.Phase, ball.Start, ball.Acceleration, ball.SpinRate, ball.VerticalRate));
+        entry = (i, _balls[i].Segment);
         _stale[i] = true;
     }
 

@@ -83,7 +83,7 @@ internal readonly record struct BankTrial(
             BallState at = segments[i].At(end);
             if ((at.Position - pocket.MouthCentre).Dot(pocket.Axis) >= 0)
             {
-                state = Crossing(segments[i], Math.Max(leaves, segments[i].StartTime), end, pocket);
+                state = MouthCrossing.Within(segments[i], Math.Max(leaves, segments[i].StartTime), end, pocket);
                 break;
             }
 
@@ -98,19 +98,5 @@ internal readonly record struct BankTrial(
         double offset = (there - pocket.MouthCentre).Dot(pocket.Axis.Right);
         // Drawn on over more than half a table's width it says nothing about the pocket.
         return Math.Abs(offset) < 0.5 * trace.Setup.Equipment.Table.Width ? offset : null;
-    }
-
-    private static BallState Crossing(MotionSegment segment, double from, double to, PocketOutline pocket)
-    {
-        double low = from;
-        double high = to;
-        for (int i = 0; i < 50; i++)
-        {
-            double middle = 0.5 * (low + high);
-            if ((segment.At(middle).Position - pocket.MouthCentre).Dot(pocket.Axis) < 0) low = middle;
-            else high = middle;
-        }
-
-        return segment.At(high);
     }
 }

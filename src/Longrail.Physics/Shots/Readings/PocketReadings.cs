@@ -33,26 +33,11 @@ internal static class PocketReadings
             if (s.StartTime >= e.Time) continue;
             double before = (s.Start.Position - pocket.MouthCentre).Dot(pocket.Axis);
             double after = (s.At(end).Position - pocket.MouthCentre).Dot(pocket.Axis);
-            if (before <= 0 && after >= 0) return s.At(s.StartTime + Crossing(s, end - s.StartTime, pocket));
+            if (before <= 0 && after >= 0) return MouthCrossing.Within(s, s.StartTime, end, pocket);
             end = s.StartTime;
         }
 
         return e.BeforeA;
-    }
-
-    private static double Crossing(MotionSegment s, double limit, in PocketOutline pocket)
-    {
-        double low = 0;
-        double high = limit;
-        for (int i = 0; i < 60; i++)
-        {
-            double middle = 0.5 * (low + high);
-            double side = (s.At(s.StartTime + middle).Position - pocket.MouthCentre).Dot(pocket.Axis);
-            if (side < 0) low = middle;
-            else high = middle;
-        }
-
-        return high;
     }
 
     private static int JawTouches(Trace trace, int index)
