@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
 using Longrail.Coaching.TableCards;
 using Longrail.Physics.Equipment;
 
@@ -13,6 +15,16 @@ public class TradeAnchorTests
     {
         // Allowance: a quarter of a diamond, or half the published band.
         Assert.All(TradeAnchors.For(_neutral), anchor => Assert.True(anchor.Holds, $"{anchor.Name}: {anchor.Residual:0.000} {anchor.Unit}"));
+    }
+
+    [Fact]
+    public void The_page_on_physics_shows_what_the_defaults_give()
+    {
+        string page = File.ReadAllText(Path.Combine(Root(), "docs", "physics.md"));
+        IReadOnlyList<Anchor> anchors = TradeAnchors.For(_neutral);
+        Assert.All(anchors, anchor => Assert.Contains(
+            string.Create(CultureInfo.InvariantCulture, $"| {anchor.Name} | {anchor.Expected:0.000} | {anchor.Computed:0.000} |"), page));
+        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"rms is {TradeAnchors.RootMeanSquare(anchors):0.000}"), page);
     }
 
     [Fact]
@@ -32,4 +44,6 @@ public class TradeAnchorTests
         ];
         Assert.Equal(Math.Sqrt((0.09 + 0.16) / 2), TradeAnchors.RootMeanSquare(anchors), 12);
     }
+
+    private static string Root([CallerFilePath] string file = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(file)!, "..", ".."));
 }
