@@ -38,7 +38,9 @@ internal static class EventWords
         if (shot.DoubleKiss)
             yield return "Double kiss: cue ball and object ball meet again.";
         else if (shot.KissGapMillimetres is { } gap)
-            yield return Text($"Kiss gap {gap:0} mm at {shot.KissGapTime:0.00} s.");
+            yield return gap < 10
+                ? Text($"Kiss gap {gap:0.0} mm at {shot.KissGapTime:0.00} s.")
+                : Text($"Kiss gap {gap:0} mm at {shot.KissGapTime:0.00} s.");
         if (trace.Ended == StopReason.TimeLimit)
             yield return Text($"Followed for {trace.Duration:0.##} s only.");
         else if (trace.Ended != StopReason.AtRest)

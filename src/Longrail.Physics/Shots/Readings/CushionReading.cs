@@ -12,7 +12,7 @@ namespace Longrail.Physics.Shots.Readings;
 /// across: from the right).</param>
 /// <param name="LeaveDiamonds">Where it stands as it leaves the rubber.</param>
 /// <param name="LandingCushion">The cushion whose line the ball's centre reaches next ("head", "foot", "left", "right"), or null if
-/// it stops, meets a ball or drops before.</param>
+/// it stops, meets a ball or drops before, and after a jaw.</param>
 /// <param name="LandingDiamonds">Where it reaches that line, in diamonds along it.</param>
 /// <param name="MirrorLandingDiamonds">Where a ball leaving the touch point at the angle at which it came in would reach that line.</param>
 /// <param name="LongOfMirrorDiamonds">By how much the rebound lands longer than the mirror, in diamonds of that line: positive is long, negative short.</param>

@@ -27,7 +27,8 @@ internal static class CushionReadings
 
         BallWay arrival = BallWay.Of(e.BeforeA, radius);
         BallWay leaving = BallWay.Of(e.AfterA, radius);
-        Landing? landing = Landing.After(trace, index, table, reach);
+        // After a jaw there is no mirror to speak of: the ball is at the pocket already.
+        Landing? landing = e.Kind == ShotEventKind.Cushion ? Landing.After(trace, index, table, reach) : null;
         double? mirror = landing?.Mirror(e.BeforeA.Position, e.BeforeA.Velocity, into, table, reach);
         double? longOf = landing is { } l && mirror is { } m
             ? l.LongOf(m, sense * along, into)

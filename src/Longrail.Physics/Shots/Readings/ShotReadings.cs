@@ -14,6 +14,9 @@ internal static class ShotReadings
     /// <summary>Speed straight into a cushion from which a ball is likely to leave the bed, m/s (assumption; a firm bank is 2 to 3).</summary>
     private const double HardIntoCushion = 5.0;
 
+    /// <summary>Depth in the rubber beyond which the linear spring is not to be believed, metres (assumption; a ball's radius is 29 mm).</summary>
+    private const double DeepestBelieved = 0.015;
+
     internal static ShotReading Of(Trace trace, object?[] readings)
     {
         int? struck = FirstMover(trace);
@@ -75,6 +78,7 @@ internal static class ShotReadings
         var cautions = new List<string>();
         double hardest = 0;
         double highest = 0;
+        double deepest = 0;
         foreach (ShotEvent e in trace.Events)
         {
             if (e.Kind == ShotEventKind.Tip)
@@ -89,6 +93,7 @@ internal static class ShotReadings
             }
 
             highest = Math.Max(highest, e.HopHeight);
+            deepest = Math.Max(deepest, e.Depth);
             if (e.Kind is ShotEventKind.Cushion or ShotEventKind.Jaw)
             {
                 double change = (e.AfterA.Velocity - e.BeforeA.Velocity).Length;
@@ -100,6 +105,12 @@ internal static class ShotReadings
         {
             cautions.Add(Text(
                 $"A ball goes into a cushion at {hardest:0.0} m/s: a real one may leave the bed. Keep hands, glasses and people away from its line, and keep to the rules of the room."));
+        }
+
+        if (deepest > DeepestBelieved)
+        {
+            cautions.Add(Text(
+                $"A ball sinks {1000 * deepest:0} mm into the rubber here, deeper than a real cushion lets it, which stiffens: do not trust where and when it comes out."));
         }
 
         if (highest > SeenHop)
