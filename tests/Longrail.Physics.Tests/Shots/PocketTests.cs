@@ -131,6 +131,23 @@ public class PocketTests
         Expect.Near(0, trace.Balls[0].State.Position.DistanceTo(start + way * axis), 1e-9, "where it hangs");
     }
 
+    [Fact]
+    public void The_longer_the_way_the_fewer_directions_go_in()
+    {
+        // B18. Trade texts: the straight-back bank has the smallest margin. Closed form without jaws: the window is about
+        // 2 atan(w/L), w half the room to spare in the mouth; jaws that let a ball in widen it, so only the order is asked for.
+        (Vec2 mouth, Vec2 axis, _) = Place(Pocketed.Table, PocketName.FootLeft);
+        int[] taken = [.. new[] { 0.4, 0.8, 1.2 }.Select(way => Enumerable.Range(-60, 121).Count(i =>
+        {
+            Vec2 start = mouth - way * axis;
+            Trace trace = Pocketed.With(Moving(start.X, start.Y, 2, axis.Angle + i * 0.1 * Math.PI / 180, 1)).Play();
+            return trace.Events.FirstOrDefault(e => e.Kind is ShotEventKind.Pocketed or ShotEventKind.Cushion)?.Pocket == PocketName.FootLeft;
+        }))];
+        Expect.Less(taken[1], taken[0], "directions that go in from 0.8 m against 0.4 m");
+        Expect.Less(taken[2], taken[1], "directions that go in from 1.2 m against 0.8 m");
+        Expect.Less(0, taken[2], "directions that go in from 1.2 m");
+    }
+
     public static TheoryData<PocketName> All() => [.. Enum.GetValues<PocketName>()];
 
     private static int Taken(PocketName name, double speed)

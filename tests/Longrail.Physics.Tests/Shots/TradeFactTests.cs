@@ -119,6 +119,49 @@ public class TradeFactTests
     }
 
     [Fact]
+    public void Speed_moves_a_ball_that_slides_at_the_rail_less_than_one_that_may_roll()
+    {
+        // B2. Alciatore: the angle is less sensitive to speed when the ball slides anyway. Both pairs have the same ratio of speeds.
+        double sliding = Math.Abs(Landing(Plain, 4.8, 30, 0, 0, 0.02) - Landing(Plain, 3.2, 30, 0, 0, 0.02));
+        double rolling = Math.Abs(Landing(Plain, 2.4, 30, 0, 0, 0.6) - Landing(Plain, 1.6, 30, 0, 0, 0.6));
+        Expect.Less(sliding, rolling, "what half as much speed again does");
+    }
+
+    [Fact]
+    public void A_frozen_ball_banks_no_longer_than_one_near_the_rail()
+    {
+        // B7. Trade texts: shorter still. Struck by a full ball on the same line, so that cut and throw are out of it; what is left is that it
+        // has had no way at all on which to begin to roll.
+        double sin = (Plain.Cushion.NoseHeight - R) / R, line = 1.27 - R * Math.Sqrt(1 - sin * sin);
+        double Out(double gap)
+        {
+            Vec2 way = Vec2.FromAngle(60 * Math.PI / 180), struck = new Vec2(1.2, line) - gap * way, cue = struck - (2 * R + 0.1) * way;
+            Trace trace = Plain.With(Moving(cue.X, cue.Y, 1.8, way.Angle, 0), Ball(struck.X, struck.Y)).Play();
+            Vec2 end = Plays.Final(trace.Events.First(e => e.Kind == ShotEventKind.Cushion && e.BallA == 1).AfterA);
+            return Math.Atan2(end.X, -end.Y) * 180 / Math.PI;
+        }
+
+        Expect.Less(Out(0), Out(0.05), "angle out after the curve, degrees");
+    }
+
+    [Fact]
+    public void A_damp_cloth_is_slower_lets_balls_roll_sooner_and_grips_more_at_the_cushion()
+    {
+        // B16. Slower bed: trade text; that the cushion grips more and balls roll sooner: common practice, no source. The net effect on a bank
+        // is left open, as the trade leaves it.
+        ClothCondition damp = EquipmentPresets.ClothConditions.Single(c => c.Name == "damp");
+        Expect.Less(1, damp.Rolling, "rolling friction against played-in");
+        Expect.Less(1, damp.Sliding, "sliding friction against played-in");
+        Expect.Less(1, damp.CushionFriction, "cushion friction against played-in");
+        double Way(double factor) => Plain.WithCloth(c => c with { RollingFriction = c.RollingFriction * factor })
+            .With(Moving(0.3, 0.6, 0.5, 0, 1)).Play().Balls[0].State.Position.X;
+        double Skid(double factor) => Plain.WithCloth(c => c with { SlidingFriction = c.SlidingFriction * factor })
+            .With(Moving(0.3, 0.6, 1.5, 0, 0)).Play().Events.First(e => e.Kind == ShotEventKind.SlideEnds).BeforeA.Position.X;
+        Expect.Less(Way(damp.Rolling), Way(1), "how far a ball rolls");
+        Expect.Less(Skid(damp.Sliding), Skid(1), "how far it skids");
+    }
+
+    [Fact]
     public void A_slick_cushion_takes_from_what_side_does_and_a_slick_cloth_keeps_the_ball_sliding_and_short()
     {
         // B15. (a) trade texts: less grip at the cushion; (b) follows from the slide lengths.
