@@ -50,9 +50,9 @@ public static class LongrailApp
             .WithExample("shoot", "scenes/bank-alone-firm.json", "--picture", "bank.svg")
             .WithExample("shoot", "-", "--lines");
         config.AddCommand<ContrastCommand>("contrast").WithData(streams).WithDescription(ContrastCommand.Description)
-            .WithExample("contrast", "scenes/bank-alone-firm.json", "--vary", "stroke.speed=1.2 m/s,2.5 m/s,4.5 m/s")
+            .WithExample("contrast", "scenes/bank-alone-firm.json", "--vary", "stroke.speed=\"1.2 m/s,2.5 m/s,4.5 m/s\"")
             .WithExample(
-                "contrast", "scenes/bank-alone-firm.json", "--vary", "stroke.tip.right=-1/8 tip,0,1/8 tip", "--hold", "path");
+                "contrast", "scenes/bank-alone-firm.json", "--vary", "stroke.tip.right=\"-1/8 tip,0,1/8 tip\"", "--hold", "path");
     }
 
     private static string Version() =>
