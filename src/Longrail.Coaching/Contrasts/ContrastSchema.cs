@@ -2,6 +2,7 @@ using System.Text.Json;
 using Longrail.Scenes;
 using Longrail.Scenes.Schemas;
 using Longrail.Scenes.Writing;
+using static Longrail.Scenes.Schemas.SchemaPart;
 
 namespace Longrail.Coaching.Contrasts;
 
@@ -21,12 +22,12 @@ public static class ContrastSchema
             "description",
             "Shots in which one thing changes and the rest is held. Lengths in metres, speeds in m/s, "
             + "unless a name says otherwise.");
-        WriteObject(json, ["longrail", "title", "hold", "varied", "mark", "rows"], () =>
+        Closed(json, ["longrail", "title", "hold", "varied", "mark", "rows"], _ =>
         {
             WriteWords(json, "longrail", "The format of this file.", ContrastWriter.Format);
             WriteText(json, "title", "The scene's title; empty if it has none.");
             WriteWords(json, "hold", "The stick's line, or the line on which the cue ball leaves.", "stick", "path");
-            Begin(json, "varied", "The fields that were varied, one or two.", () =>
+            Field(json, "varied", "The fields that were varied, one or two.", () =>
             {
                 WriteList(json, () => json.WriteString("type", "string"));
                 json.WriteNumber("minItems", 1);
@@ -34,16 +35,16 @@ public static class ContrastSchema
             });
             WriteWords(
                 json, "mark", "Null if one field was varied; otherwise a warning.", Contrast.TwoThingsMark, null);
-            Begin(json, "rows", "The base first, then the variants.", () => WriteList(json, () => WriteRow(json)));
+            Field(json, "rows", "The base first, then the variants.", () => WriteList(json, () => WriteRow(json)));
         });
         json.WriteEndObject();
     });
 
-    private static void WriteRow(Utf8JsonWriter json) => WriteObject(
-        json, ["label", "values", "mark", "bank", "change", "cueBallRest", "cueBallPocket", "scene"], () =>
+    private static void WriteRow(Utf8JsonWriter json) => Closed(
+        json, ["label", "values", "mark", "bank", "change", "cueBallRest", "cueBallPocket", "scene"], _ =>
         {
             WriteText(json, "label", "\"base\", or the variant's letter.");
-            Begin(json, "values", "The varied fields with their values, as they were asked for.", () =>
+            Field(json, "values", "The varied fields with their values, as they were asked for.", () =>
             {
                 json.WriteString("type", "object");
                 json.WriteStartObject("additionalProperties");
@@ -52,15 +53,15 @@ public static class ContrastSchema
             });
             WriteWords(
                 json, "mark", "A warning if two fields differ from the base; else null.", Contrast.TwoThingsMark, null);
-            Begin(json, "bank", "The banked ball's first cushion; null if it touches none.", () => WriteBank(json));
-            Begin(json, "change", "Landing minus the base's; null if on another cushion.", () => WriteChange(json));
-            Begin(json, "cueBallRest", "Where the cue ball rests, m; null if it does not.", () =>
+            Field(json, "bank", "The banked ball's first cushion; null if it touches none.", () => WriteBank(json));
+            Field(json, "change", "Landing minus the base's; null if on another cushion.", () => WriteChange(json));
+            Field(json, "cueBallRest", "Where the cue ball rests, m; null if it does not.", () =>
             {
-                WriteTypes(json, ["array", "null"]);
-                WriteItems(json, () => WriteTypes(json, _number));
+                Types(json, ["array", "null"]);
+                Items(json, () => Types(json, _number));
             });
             WriteWords(json, "cueBallPocket", "The pocket it fell into, or null.", [.. TableWords.Pockets, null]);
-            Begin(json, "scene", "The scene of this row; played again it gives the same shot.", () => WriteScene(json));
+            Field(json, "scene", "The scene of this row; played again it gives the same shot.", () => WriteScene(json));
         });
 
     private static void WriteBank(Utf8JsonWriter json)
@@ -71,15 +72,15 @@ public static class ContrastSchema
             "rollRatioIn", "sideIn", "sideOut",
         ];
         string[] maybe = ["throwDegrees", "landingDiamonds", "landingMetres", "longOfMirrorDiamonds"];
-        WriteObject(
-            json, ["ball", "cushion", .. numbers, "target", .. maybe, "pocket"], orNull: true, writeFields: () =>
+        Closed(
+            json, ["ball", "cushion", .. numbers, "target", .. maybe, "pocket"], orNull: true, writeFields: _ =>
         {
             WriteText(json, "ball", "The banked ball.");
             WriteWords(json, "cushion", "The cushion that it came off.", [.. TableWords.Cushions]);
             foreach (string name in numbers)
-                Begin(json, name, "As in an outcome's reading of a cushion.", () => WriteTypes(json, _number));
+                Field(json, name, "As in an outcome's reading of a cushion.", () => Types(json, _number));
             foreach (string name in maybe)
-                Begin(json, name, "Null if there is none.", () => WriteTypes(json, _numberOrNull));
+                Field(json, name, "Null if there is none.", () => Types(json, _numberOrNull));
             WriteWords(
                 json, "target", "The cushion whose line it reached next, or null.", [.. TableWords.Cushions, null]);
             WriteWords(
@@ -88,10 +89,10 @@ public static class ContrastSchema
     }
 
     private static void WriteChange(Utf8JsonWriter json) =>
-        WriteObject(json, ["diamonds", "metres", "rebound"], orNull: true, writeFields: () =>
+        Closed(json, ["diamonds", "metres", "rebound"], orNull: true, writeFields: _ =>
     {
-        Begin(json, "diamonds", "Positive towards higher numbers.", () => WriteTypes(json, _number));
-        Begin(json, "metres", "Positive towards higher numbers.", () => WriteTypes(json, _number));
+        Field(json, "diamonds", "Positive towards higher numbers.", () => Types(json, _number));
+        Field(json, "metres", "Positive towards higher numbers.", () => Types(json, _number));
         WriteWords(
             json, "rebound", "As players call it; null where neither word has a meaning.", "longer", "shorter", null);
     });
@@ -107,63 +108,21 @@ public static class ContrastSchema
         }
     }
 
-    private static void WriteObject(Utf8JsonWriter json, string[] required, Action writeFields, bool orNull = false)
-    {
-        WriteTypes(json, orNull ? ["object", "null"] : ["object"]);
-        json.WriteBoolean("additionalProperties", false);
-        json.WriteStartArray("required");
-        foreach (string name in required)
-            json.WriteStringValue(name);
-        json.WriteEndArray();
-        json.WriteStartObject("properties");
-        writeFields();
-        json.WriteEndObject();
-    }
-
     private static void WriteList(Utf8JsonWriter json, Action writeItem)
     {
         json.WriteString("type", "array");
-        WriteItems(json, writeItem);
-    }
-
-    private static void WriteItems(Utf8JsonWriter json, Action writeItem)
-    {
-        json.WriteStartObject("items");
-        writeItem();
-        json.WriteEndObject();
-    }
-
-    private static void WriteTypes(Utf8JsonWriter json, string[] types)
-    {
-        if (types.Length == 1)
-        {
-            json.WriteString("type", types[0]);
-            return;
-        }
-
-        json.WriteStartArray("type");
-        foreach (string type in types)
-            json.WriteStringValue(type);
-        json.WriteEndArray();
+        Items(json, writeItem);
     }
 
     private static void WriteText(Utf8JsonWriter json, string name, string description) =>
-        Begin(json, name, description, () => json.WriteString("type", "string"));
+        Field(json, name, description, () => json.WriteString("type", "string"));
 
     private static void WriteWords(Utf8JsonWriter json, string name, string description, params string?[] words) =>
-        Begin(json, name, description, () =>
+        Field(json, name, description, () =>
         {
             json.WriteStartArray("enum");
             foreach (string? word in words)
                 json.WriteStringValue(word);
             json.WriteEndArray();
         });
-
-    private static void Begin(Utf8JsonWriter json, string name, string description, Action writeRest)
-    {
-        json.WriteStartObject(name);
-        json.WriteString("description", description);
-        writeRest();
-        json.WriteEndObject();
-    }
 }

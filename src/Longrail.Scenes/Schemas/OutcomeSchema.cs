@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Longrail.Scenes.Outcomes;
 using Longrail.Scenes.Writing;
+using static Longrail.Scenes.Schemas.SchemaPart;
 
 namespace Longrail.Scenes.Schemas;
 
@@ -17,7 +18,7 @@ public static class OutcomeSchema
             "description",
             "A scene as it was used and what happened in it. Lengths in metres, times in seconds, speeds in m/s, spins "
             + "in rad/s, unless a name says otherwise.");
-        WriteObject(json, ["longrail", "scene", "ended", "duration", "events", "balls", "readings"], WriteRootFields);
+        Closed(json, ["longrail", "scene", "ended", "duration", "events", "balls", "readings"], WriteRootFields);
         json.WriteEndObject();
     });
 
@@ -37,7 +38,7 @@ public static class OutcomeSchema
     }
 
     private static void WriteEvent(Utf8JsonWriter json) =>
-        WriteObject(json, ["time", "kind", "balls", "position", "before", "after"], WriteEventFields);
+        Closed(json, ["time", "kind", "balls", "position", "before", "after"], WriteEventFields);
 
     private static void WriteEventFields(Utf8JsonWriter json)
     {
@@ -81,7 +82,7 @@ public static class OutcomeSchema
     }
 
     private static void WriteState(Utf8JsonWriter json) =>
-        WriteObject(json, ["velocity", "spin"], WriteMotionFields);
+        Closed(json, ["velocity", "spin"], WriteMotionFields);
 
     private static void WriteMotionFields(Utf8JsonWriter json)
     {
@@ -94,7 +95,7 @@ public static class OutcomeSchema
     }
 
     private static void WriteBall(Utf8JsonWriter json) =>
-        WriteObject(json, ["id", "state", "x", "y", "orientation"], WriteBallFields);
+        Closed(json, ["id", "state", "x", "y", "orientation"], WriteBallFields);
 
     private static void WriteBallFields(Utf8JsonWriter json)
     {
@@ -112,38 +113,11 @@ public static class OutcomeSchema
     }
 
     private static void WriteReadings<T>(Utf8JsonWriter json, ReadingField<T>[] readings) =>
-        WriteObject(json, Array.ConvertAll(readings, reading => reading.Name), writer =>
+        Closed(json, Array.ConvertAll(readings, reading => reading.Name), writer =>
         {
             foreach (ReadingField<T> reading in readings)
-                Field(writer, reading.Name, reading.Description, () => WriteTypes(writer, reading.Types));
+                Field(writer, reading.Name, reading.Description, () => Types(writer, reading.Types));
         });
-
-    private static void WriteTypes(Utf8JsonWriter json, string[] types)
-    {
-        if (types.Length == 1)
-        {
-            json.WriteString("type", types[0]);
-            return;
-        }
-
-        json.WriteStartArray("type");
-        foreach (string type in types)
-            json.WriteStringValue(type);
-        json.WriteEndArray();
-    }
-
-    private static void WriteObject(Utf8JsonWriter json, string[] required, Action<Utf8JsonWriter> writeFields)
-    {
-        json.WriteString("type", "object");
-        json.WriteBoolean("additionalProperties", false);
-        json.WriteStartArray("required");
-        foreach (string name in required)
-            json.WriteStringValue(name);
-        json.WriteEndArray();
-        json.WriteStartObject("properties");
-        writeFields(json);
-        json.WriteEndObject();
-    }
 
     private static void WriteList(Utf8JsonWriter json, (int Least, int Most)? count, Action writeItem)
     {
@@ -154,9 +128,7 @@ public static class OutcomeSchema
             json.WriteNumber("maxItems", limits.Most);
         }
 
-        json.WriteStartObject("items");
-        writeItem();
-        json.WriteEndObject();
+        Items(json, writeItem);
     }
 
     private static void WriteNumbers(Utf8JsonWriter json, int count) =>
@@ -178,14 +150,6 @@ public static class OutcomeSchema
         foreach (string word in words)
             json.WriteStringValue(word);
         json.WriteEndArray();
-    }
-
-    private static void Field(Utf8JsonWriter json, string name, string description, Action writeRest)
-    {
-        json.WriteStartObject(name);
-        json.WriteString("description", description);
-        writeRest();
-        json.WriteEndObject();
     }
 
     private static void Within(Utf8JsonWriter json, Action write)
