@@ -12,7 +12,8 @@ using Longrail.Scenes.Writing;
 
 namespace Longrail.Benchmarks;
 
-/// <summary>Claim: scene text in, outcome text out, as <c>shoot --lines</c> does it. All figures are per scene.</summary>
+/// <summary>Claim: scene text in, outcome text out, as <c>shoot --lines</c> does it. All figures are per
+/// scene.</summary>
 [MemoryDiagnoser]
 public class Lines
 {

@@ -5,7 +5,8 @@ using Longrail.Physics.Equipment;
 
 namespace Longrail.Coaching.Tests;
 
-/// <summary>The default cushion against the facts of the trade that it was fitted to. Each anchor names its source.</summary>
+/// <summary>The default cushion against the facts of the trade that it was fitted to. Each anchor names its
+/// source.</summary>
 public class TradeAnchorTests
 {
     private static readonly EquipmentSpec _neutral = EquipmentPresets.With(EquipmentPresets.DefaultTable);

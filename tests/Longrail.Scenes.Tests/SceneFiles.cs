@@ -24,7 +24,8 @@ internal static class SceneFiles
     /// <summary>The text of one of them.</summary>
     public static byte[] Text(string name) => File.ReadAllBytes(Path.Combine(Root, "scenes", name));
 
-    /// <summary>One of them, played. Solving an aim takes hundreds of shots: each is played once for all tests.</summary>
+    /// <summary>One of them, played. Solving an aim takes hundreds of shots: each is played once for all
+    /// tests.</summary>
     public static Outcome Played(string name) => _played.GetOrAdd(
         name, static name => new Lazy<Outcome>(() => Outcome.Of(Ready(Encoding.UTF8.GetString(Text(name)))))).Value;
 

@@ -30,8 +30,9 @@ public static class Tolerance
     /// the next cushion, 2.5 m on, so that four contacts stay within <see cref="WholeShot"/>.</summary>
     public const double CushionContact = 1e-5;
 
-    /// <summary>Relative to the speed in. What the engine promises of any cushion contact: a slip that dies, turns round or sets out anew costs up
-    /// to ten times <see cref="CushionContact"/>, a twentieth of the 0.002 to which the published rebounds are given.</summary>
+    /// <summary>Relative to the speed in. What the engine promises of any cushion contact: a slip that dies, turns
+    /// round or sets out anew costs up to ten times <see cref="CushionContact"/>, a twentieth of the 0.002 to which the
+    /// published rebounds are given.</summary>
     public const double AnyCushionContact = 1e-4;
 
     /// <summary>Radians. Orientation over a whole shot: a tenth of a degree.</summary>

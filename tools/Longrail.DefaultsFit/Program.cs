@@ -12,7 +12,8 @@ EquipmentSpec preset = EquipmentPresets.With(EquipmentPresets.DefaultTable);
 CushionSpec cushion = preset.Cushion;
 if (args is not ["check"])
 {
-    // Restitution and friction are free; the contact time is held, because the anchors hardly feel it (see the last line).
+    // Restitution and friction are free; the contact time is held, because the anchors hardly feel it (see the last
+    // line).
     var objective = ObjectiveFunction.Value(p => Cost(preset, With(cushion, p[0], p[1])));
     MinimizationResult fit = NelderMeadSimplex.Minimum(
         objective, Vector<double>.Build.Dense([0.9, 0.2]), Vector<double>.Build.Dense([0.03, 0.05]), 1e-7, 500);

@@ -57,7 +57,8 @@ internal sealed class BatchPlayer(ShotOptions options) : IDisposable
         answers.Advance(1);
     }
 
-    // The reader refuses what the physics would; should it ever let something through, that line fails and the rest is played.
+    // The reader refuses what the physics would; should it ever let something through, that line fails and the rest is
+    // played.
     private Outcome? Outcome(ReadyScene scene, ref IReadOnlyList<SceneError> errors)
     {
         try

@@ -9,18 +9,21 @@ namespace Longrail.Coaching.TableCards;
 
 /// <summary>The trade's facts that the default cushion is fitted to.</summary>
 /// <remarks>
-/// They are facts about a nine-foot pool table that plays neither short nor long. All shots are run on a table without pockets, twice as long
-/// where the trade's line would end in a corner, so that nothing but the cushion and the cloth decides.
+/// They are facts about a nine-foot pool table that plays neither short nor long. All shots are run on a table without
+/// pockets, twice as long where the trade's line would end in a corner, so that nothing but the cushion and the cloth
+/// decides.
 /// </remarks>
 public static class TradeAnchors
 {
     /// <summary>A quarter of a diamond: what a player would call the same place.</summary>
     public const double QuarterDiamond = 0.25;
 
-    /// <summary>Rolling speed of a kick at medium pace, m/s (the middle of 2 to 4 mph; Alciatore, typical speeds).</summary>
+    /// <summary>Rolling speed of a kick at medium pace, m/s (the middle of 2 to 4 mph; Alciatore, typical
+    /// speeds).</summary>
     private const double MediumSpeed = 1.4;
 
-    /// <summary>Speed of a fast bank as the object ball leaves the cue ball, m/s (9 mph, power; Alciatore, typical speeds).</summary>
+    /// <summary>Speed of a fast bank as the object ball leaves the cue ball, m/s (9 mph, power; Alciatore, typical
+    /// speeds).</summary>
     private const double FastSpeed = 4.0;
 
     /// <summary>Speed of a three-cushion track, m/s.</summary>
@@ -53,9 +56,11 @@ public static class TradeAnchors
         return Math.Sqrt(squares.Average());
     }
 
-    /// <summary>A natural-roll kick aimed through the sight half way to its target arrives at the matching diamond.</summary>
-    /// <remarks>From the near rail the ball lies on the line of two sights. From half way across the same line is counted from where the ball lies,
-    /// as a player does who measures equal distances: on to the sight beyond the rail, and as far again on the way back.</remarks>
+    /// <summary>A natural-roll kick aimed through the sight half way to its target arrives at the matching
+    /// diamond.</summary>
+    /// <remarks>From the near rail the ball lies on the line of two sights. From half way across the same line is
+    /// counted from where the ball lies, as a player does who measures equal distances: on to the sight beyond the
+    /// rail, and as far again on the way back.</remarks>
     private static Anchor RollingKick(EquipmentSpec equipment, double degrees, double fromRail)
     {
         TableSpec table = equipment.Table;
@@ -81,7 +86,8 @@ public static class TradeAnchors
             2 * toSight * tangent / table.DiamondAcross, arrives, "diamond", QuarterDiamond);
     }
 
-    /// <summary>A ball that comes back from the left rail, as it touches the next rail or crosses a line along the table before that.</summary>
+    /// <summary>A ball that comes back from the left rail, as it touches the next rail or crosses a line along the
+    /// table before that.</summary>
     private static BallState OnWayBack(Trace trace, double? line)
     {
         ShotEvent[] rails = [.. trace.Events.Where(e => e.Kind == ShotEventKind.Cushion).Take(2)];
@@ -98,7 +104,8 @@ public static class TradeAnchors
         return trace.StateAt(0, high);
     }
 
-    /// <summary>A fast bank from half way across, struck without spin: from 2 x + 1/3 diamonds off the target it is hit to x.</summary>
+    /// <summary>A fast bank from half way across, struck without spin: from 2 x + 1/3 diamonds off the target it is hit
+    /// to x.</summary>
     private static Anchor FastBank(EquipmentSpec equipment, double x)
     {
         TableSpec table = equipment.Table;

@@ -4,17 +4,20 @@ using Longrail.Physics.Motion;
 
 namespace Longrail.Physics.Contacts;
 
-/// <summary>Several balls that touch each other, struck at once: resolved on the time scale of the ball-ball contact.</summary>
+/// <summary>Several balls that touch each other, struck at once: resolved on the time scale of the ball-ball
+/// contact.</summary>
 /// <remarks>
-/// A ball-ball contact lasts about 0.25 ms, thirty times shorter than a cushion contact, so the cushions and the cloth stand still meanwhile
-/// and so do the balls' places; what is followed is how far each pair is pressed together. Each pair is a Hertz spring, F = k x^(3/2), that gives
-/// back e^2 of the work it took, with Coulomb friction up to sticking. The stiffness is the same for all pairs, and then the outcome
-/// does not depend on it (scaling time scales it away), so no elastic constant has to be known. For a single pair this
-/// is <see cref="BallContact"/> to the accuracy of the steps.
+/// A ball-ball contact lasts about 0.25 ms, thirty times shorter than a cushion contact, so the cushions and the cloth
+/// stand still meanwhile and so do the balls' places; what is followed is how far each pair is pressed together. Each
+/// pair is a Hertz spring, F = k x^(3/2), that gives back e^2 of the work it took, with Coulomb friction up to
+/// sticking. The stiffness is the same for all pairs, and then the outcome does not depend on it (scaling time scales
+/// it away), so no elastic constant has to be known. For a single pair this is <see cref="BallContact"/> to the
+/// accuracy of the steps.
 /// </remarks>
 internal sealed class BallCluster
 {
-    /// <summary>Steps over one contact. Second order: at 160 the energy of a lossless collision is right to about 1e-5.</summary>
+    /// <summary>Steps over one contact. Second order: at 160 the energy of a lossless collision is right to about
+    /// 1e-5.</summary>
     private const int StepsPerContact = 160;
 
     /// <summary>Longest time followed, in contact times: a wave through a full rack takes about ten.</summary>
@@ -102,7 +105,8 @@ internal sealed class BallCluster
         double energyBefore = Energy(balls, sizes);
 
         // Any stiffness will do. With unit time for the contact at the fastest closing speed (Hertz: T = 2.94 x/v and
-        // x = (5 m v^2/(4 k))^(2/5)), lengths come out in metres and the small gaps keep their true proportion to 0.25 ms.
+        // x = (5 m v^2/(4 k))^(2/5)), lengths come out in metres and the small gaps keep their true proportion to 0.25
+        // ms.
         double contactTime = TypicalContactTime;
         double deepest = fastest * contactTime / 2.94;
         double stiffness = 1.25 * lightest * fastest * fastest / (deepest * deepest * Math.Sqrt(deepest));
@@ -112,7 +116,8 @@ internal sealed class BallCluster
         {
             bool active = false;
             foreach (ref Touch t in touches) t.Pressed += 0.5 * step * Closing(balls, t);
-            // All pushes of a step are taken from the velocities at its start, so that no pair goes first and a symmetric rack stays so.
+            // All pushes of a step are taken from the velocities at its start, so that no pair goes first and a
+            // symmetric rack stays so.
             foreach (ref Touch t in touches) Push(balls, sizes, ref t, stiffness, restitution, friction, step);
             foreach (ref Touch t in touches) Apply(balls, sizes, t);
             foreach (ref Touch t in touches)
@@ -128,7 +133,8 @@ internal sealed class BallCluster
         KeepEnergy(balls, sizes, energyBefore);
     }
 
-    /// <summary>Contact time of two balls, about 0.2 to 0.3 ms (Hertz; from memory). It only sets which small gaps count.</summary>
+    /// <summary>Contact time of two balls, about 0.2 to 0.3 ms (Hertz; from memory). It only sets which small gaps
+    /// count.</summary>
     internal const double TypicalContactTime = 0.25e-3;
 
     private static double Closing(Span<BallState> balls, in Touch t) =>

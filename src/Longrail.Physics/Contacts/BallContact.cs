@@ -6,11 +6,12 @@ namespace Longrail.Physics.Contacts;
 
 /// <summary>Two balls meeting at an instant.</summary>
 /// <remarks>
-/// Restitution along the line of centres; Coulomb friction across it, with a coefficient that falls with slip speed, up to the impulse that stops
-/// the slip (1/7 m |slip| for equal balls). Slip and friction have a horizontal part, which throws the ball and hands over side, and a
-/// vertical part, which hands over follow and draw; the vertical velocity it would give is taken by the bed or lost in a hop that is not
-/// followed. W. Marlow (1995), D. Alciatore TP A.14 and A.28, R. E. Wallace and M. C. Schroeder, Am. J. Phys. 56, 815 (1988).
-/// Balls of unequal size touch at a plan distance of 2 sqrt(R1 R2) and are treated as confined to the plane of the table.
+/// Restitution along the line of centres; Coulomb friction across it, with a coefficient that falls with slip speed, up
+/// to the impulse that stops the slip (1/7 m |slip| for equal balls). Slip and friction have a horizontal part, which
+/// throws the ball and hands over side, and a vertical part, which hands over follow and draw; the vertical velocity it
+/// would give is taken by the bed or lost in a hop that is not followed. W. Marlow (1995), D. Alciatore TP A.14 and
+/// A.28, R. E. Wallace and M. C. Schroeder, Am. J. Phys. 56, 815 (1988). Balls of unequal size touch at a plan distance
+/// of 2 sqrt(R1 R2) and are treated as confined to the plane of the table.
 /// </remarks>
 public static class BallContact
 {
@@ -73,13 +74,15 @@ public static class BallContact
     internal static void Slip(
         in BallState a, double radiusA, in BallState b, double radiusB, Vec2 normal, out double across, out double up)
     {
-        // Surface velocity of a spinning ball at +-R n: w x (R n). Left of n it is R w_z; upwards R (w_x n_y - w_y n_x).
+        // Surface velocity of a spinning ball at +-R n: w x (R n). Left of n it is R w_z; upwards R (w_x n_y - w_y
+        // n_x).
         Vec2 left = normal.Left;
         across = (a.Velocity - b.Velocity).Dot(left) + radiusA * a.Spin.Z + radiusB * b.Spin.Z;
         up = radiusA * (a.Spin.X * normal.Y - a.Spin.Y * normal.X) + radiusB * (b.Spin.X * normal.Y - b.Spin.Y * normal.X);
     }
 
-    /// <summary>Applies a friction impulse at the contact: <paramref name="sign"/> +1 for the ball it is given to, -1 for its partner.</summary>
+    /// <summary>Applies a friction impulse at the contact: <paramref name="sign"/> +1 for the ball it is given to, -1
+    /// for its partner.</summary>
     internal static void Apply(
         ref BallState ball, double radius, double mass, Vec2 normal, Vec2 across, double acrossImpulse, double upImpulse, double sign)
     {

@@ -3,7 +3,8 @@ namespace Longrail.Physics.Contacts;
 /// <summary>What passed between two balls.</summary>
 /// <param name="ClosingSpeed">Closing speed along the line of centres, m/s; 0 when they were not closing.</param>
 /// <param name="SlipSpeed">Speed of one surface over the other, m/s.</param>
-/// <param name="SlipAcross">Its horizontal part, to the left of the line from the first ball to the second, m/s.</param>
+/// <param name="SlipAcross">Its horizontal part, to the left of the line from the first ball to the second,
+/// m/s.</param>
 /// <param name="SlipUp">Its vertical part, m/s.</param>
 /// <param name="NormalImpulse">Impulse along the line of centres, N s.</param>
 /// <param name="FrictionImpulse">Impulse across it, N s.</param>

@@ -2,9 +2,11 @@ using Longrail.Physics.Geometry;
 
 namespace Longrail.Physics.Contacts;
 
-/// <summary>A ball pressed into two pieces of rubber at once: the corner of a table without pockets, or a tight pair of jaws.</summary>
-/// <remarks>Same springs and coefficients as <see cref="CushionRubber"/>, but with three contacts sharing one ball the sticking limit is smoothed:
-/// below a twentieth of the ball's speed friction falls in proportion to the slip. The deepest point and the way out are met to a step.</remarks>
+/// <summary>A ball pressed into two pieces of rubber at once: the corner of a table without pockets, or a tight pair of
+/// jaws.</summary>
+/// <remarks>Same springs and coefficients as <see cref="CushionRubber"/>, but with three contacts sharing one ball the
+/// sticking limit is smoothed: below a twentieth of the ball's speed friction falls in proportion to the slip. The
+/// deepest point and the way out are met to a step.</remarks>
 internal static class CushionCorner
 {
     private const double SmoothedFraction = 0.05;

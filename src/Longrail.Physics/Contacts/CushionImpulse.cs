@@ -2,20 +2,23 @@ namespace Longrail.Physics.Contacts;
 
 /// <summary>Ball on cushion at an instant: the impulse law.</summary>
 /// <remarks>
-/// The equations of S. Mathavan, M. R. Jackson and R. M. Parkin, Proc. IMechE C 224, 1863 (2010), integrated over the normal impulse at the nose
-/// with friction at nose and bed. Compression lasts until the speed into the cushion is zero; then the cushion gives back e^2 of the
-/// work it took (W. J. Stronge's energetic restitution). Where a slip dies, the contact sticks if Coulomb's law can hold it.
-/// The result does not depend on mass or size, and with constant coefficients not on speed.
+/// The equations of S. Mathavan, M. R. Jackson and R. M. Parkin, Proc. IMechE C 224, 1863 (2010), integrated over the
+/// normal impulse at the nose with friction at nose and bed. Compression lasts until the speed into the cushion is
+/// zero; then the cushion gives back e^2 of the work it took (W. J. Stronge's energetic restitution). Where a slip
+/// dies, the contact sticks if Coulomb's law can hold it. The result does not depend on mass or size, and with constant
+/// coefficients not on speed.
 /// </remarks>
 internal static class CushionImpulse
 {
-    /// <summary>Steps over a compression whose friction is mild. Fourth order: the error falls by 16 when this doubles.</summary>
+    /// <summary>Steps over a compression whose friction is mild. Fourth order: the error falls by 16 when this
+    /// doubles.</summary>
     private const int StepsToStop = 16;
 
     /// <summary>More steps than a contact takes unless a slip hovers near zero.</summary>
     private const int UsualSteps = 120;
 
-    /// <summary>Far more steps than any contact takes (tens); ends the loop if friction beyond all reason keeps pulling the ball in.</summary>
+    /// <summary>Far more steps than any contact takes (tens); ends the loop if friction beyond all reason keeps pulling
+    /// the ball in.</summary>
     private const int StepLimit = 2000;
 
     /// <summary>The motion after the contact.</summary>
@@ -48,7 +51,8 @@ internal static class CushionImpulse
         return u;
     }
 
-    /// <summary>One Runge-Kutta step, shortened to end where the speed is zero, the work is done, or a stuck contact lets go.</summary>
+    /// <summary>One Runge-Kutta step, shortened to end where the speed is zero, the work is done, or a stuck contact
+    /// lets go.</summary>
     private static void Step(
         ref LocalMotion u, ref StickModes modes, in NoseBedLaw law, double step, bool hovering, ref double work,
         ref double lift, bool stopAtZeroSpeed, double stopAtWork)
@@ -91,7 +95,8 @@ internal static class CushionImpulse
         }
     }
 
-    /// <summary>Part of the step after which the work has fallen to a level; the speed, and so the work's rate, is taken as linear.</summary>
+    /// <summary>Part of the step after which the work has fallen to a level; the speed, and so the work's rate, is
+    /// taken as linear.</summary>
     private static double FractionToWork(double speedStart, double speedEnd, double work, double endWork, double level)
     {
         double drop = (work - level) / (work - endWork);

@@ -4,16 +4,19 @@ namespace Longrail.Physics.Contacts;
 
 /// <summary>Ball in a yielding cushion: the yielding law, a stretch at a time.</summary>
 /// <remarks>
-/// The shot's loop moves a pressed ball on by stretches of a fraction of the contact time, so that whatever else happens meanwhile - a second ball,
-/// another cushion, a drop - happens to a ball that is still in the rubber. Within a stretch fourth-order Runge-Kutta steps end
-/// where the law changes: deepest point, way out, a slip that dies, a stuck contact that lets go.
+/// The shot's loop moves a pressed ball on by stretches of a fraction of the contact time, so that whatever else
+/// happens meanwhile - a second ball, another cushion, a drop - happens to a ball that is still in the rubber. Within a
+/// stretch fourth-order Runge-Kutta steps end where the law changes: deepest point, way out, a slip that dies, a stuck
+/// contact that lets go.
 /// </remarks>
 internal static class CushionRubber
 {
-    /// <summary>The deepest point is met when the speed into the rubber is below this part of <see cref="StickModes.Still"/>.</summary>
+    /// <summary>The deepest point is met when the speed into the rubber is below this part of
+    /// <see cref="StickModes.Still"/>.</summary>
     private const double TurnFraction = 1e-3;
 
-    /// <summary>A depth is met (the touch line, or the old deepest point) within this, metres: rounding of coordinates of a few metres.</summary>
+    /// <summary>A depth is met (the touch line, or the old deepest point) within this, metres: rounding of coordinates
+    /// of a few metres.</summary>
     private const double DepthRounding = 1e-13;
 
     /// <summary>More steps than a stretch takes unless a slip hovers near zero.</summary>
@@ -127,7 +130,8 @@ internal static class CushionRubber
         return PressedBall.Rate(ball.Velocity, rates, into);
     }
 
-    /// <summary>Part of the step after which the depth is zero; the depth is taken as a parabola through start, its slope, and the end.</summary>
+    /// <summary>Part of the step after which the depth is zero; the depth is taken as a parabola through start, its
+    /// slope, and the end.</summary>
     private static double WayOut(double depth, double endDepth, double speedIn, double step)
     {
         double b = speedIn * step;

@@ -1,6 +1,7 @@
 namespace Longrail.Physics.Contacts;
 
-/// <summary>A ball's motion in a cushion's frame: x along the nose line, y into the cushion, z up; spins as surface speeds R w.</summary>
+/// <summary>A ball's motion in a cushion's frame: x along the nose line, y into the cushion, z up; spins as surface
+/// speeds R w.</summary>
 /// <param name="Vx">Speed along the nose line, m/s.</param>
 /// <param name="Vy">Speed into the cushion, m/s.</param>
 /// <param name="Ax">R w_x, m/s.</param>

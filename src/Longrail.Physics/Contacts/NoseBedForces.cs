@@ -2,11 +2,12 @@ namespace Longrail.Physics.Contacts;
 
 /// <summary>Forces on a ball that touches a cushion nose and the bed at once, per unit mass of the ball.</summary>
 /// <remarks>
-/// Local frame: x along the nose line, y into the cushion, z up. The nose touches at R (0, cos, sin), the bed at R (0, 0, -1), with
-/// sin(theta) = (noseHeight - R)/R. Spins enter as surface speeds a = R w. Slips (Mathavan, Jackson and Parkin 2010):
-/// nose s1 = vx + ay sin - az cos, s2 = -vy sin + ax; bed c1 = vx - ay, c2 = vy + ax. The ball does not leave the bed, so the
-/// bed carries g + N sin - F2 cos and never pulls. Each contact either slips (Coulomb friction against the slip) or sticks (the friction that keeps the
-/// slip's rate at zero, found in closed form because the two directions decouple).
+/// Local frame: x along the nose line, y into the cushion, z up. The nose touches at R (0, cos, sin), the bed at R (0,
+/// 0, -1), with sin(theta) = (noseHeight - R)/R. Spins enter as surface speeds a = R w. Slips (Mathavan, Jackson and
+/// Parkin 2010): nose s1 = vx + ay sin - az cos, s2 = -vy sin + ax; bed c1 = vx - ay, c2 = vy + ax. The ball does not
+/// leave the bed, so the bed carries g + N sin - F2 cos and never pulls. Each contact either slips (Coulomb friction
+/// against the slip) or sticks (the friction that keeps the slip's rate at zero, found in closed form because the two
+/// directions decouple).
 /// </remarks>
 internal struct NoseBedForces
 {

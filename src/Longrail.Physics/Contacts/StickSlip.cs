@@ -3,11 +3,12 @@ namespace Longrail.Physics.Contacts;
 /// <summary>When nose and bed stick and when they slip.</summary>
 internal static class StickSlip
 {
-    /// <summary>A step towards zero slip goes this part of the way, so that the slip's direction is followed to the end.</summary>
+    /// <summary>A step towards zero slip goes this part of the way, so that the slip's direction is followed to the
+    /// end.</summary>
     private const double ApproachFraction = 0.5;
 
-    /// <summary>Sticking needs this much in hand, as a part of the load. A contact on the very edge of Coulomb's law lets go, so that a
-    /// step that ends where it lets go is not tried again and again.</summary>
+    /// <summary>Sticking needs this much in hand, as a part of the load. A contact on the very edge of Coulomb's law
+    /// lets go, so that a step that ends where it lets go is not tried again and again.</summary>
     private const double InHand = 1e-9;
 
     /// <summary>Rounds of the search for the direction in which slip sets out.</summary>
@@ -16,13 +17,16 @@ internal static class StickSlip
     /// <summary>Largest turn of a slip in a step, radians; fourth order follows it to about 1e-5 of the slip.</summary>
     private const double TurnStep = 0.12;
 
-    /// <summary>Step times rate of settling of a slip's direction; Runge-Kutta's fourth order is stable up to 2.78.</summary>
+    /// <summary>Step times rate of settling of a slip's direction; Runge-Kutta's fourth order is stable up to
+    /// 2.78.</summary>
     private const double SettleStep = 2.0;
 
-    /// <summary>A slip whose turning would need steps this much shorter than usual is taken as settled while it sets out.</summary>
+    /// <summary>A slip whose turning would need steps this much shorter than usual is taken as settled while it sets
+    /// out.</summary>
     private const double SettledAt = 1.0 / 16;
 
-    /// <summary>Friction shortens and turns a slip at 7/2 of its own size along the rail and at the bed; a little less up the face.</summary>
+    /// <summary>Friction shortens and turns a slip at 7/2 of its own size along the rail and at the bed; a little less
+    /// up the face.</summary>
     private const double SlipResponse = 3.5;
 
     /// <summary>What a contact must have in hand to stick, in the units of the forces.</summary>
@@ -31,10 +35,10 @@ internal static class StickSlip
     /// <param name="rounding">How far rounding of the ball's place can change the normal force.</param>
     internal static double Slack(double normal, double gravity, double rounding) => InHand * (normal + gravity) + rounding;
 
-    /// <summary>Decides the modes at the start of a step: a contact whose slip is all but gone sticks if Coulomb's law can hold it, else it
-    /// slips on.</summary>
-    /// <remarks>When a contact begins to stick, what is left of its slip is taken out by the friction impulse that does just that. Its size does
-    /// hardly depend on the way in which the slip dies.</remarks>
+    /// <summary>Decides the modes at the start of a step: a contact whose slip is all but gone sticks if Coulomb's law
+    /// can hold it, else it slips on.</summary>
+    /// <remarks>When a contact begins to stick, what is left of its slip is taken out by the friction impulse that does
+    /// just that. Its size hardly depends on the way in which the slip dies.</remarks>
     /// <param name="u">Motion in the cushion's frame; changed by as much as a dying slip.</param>
     /// <param name="normal">Normal force at the nose per unit mass.</param>
     /// <param name="gravity">Weight per unit mass.</param>
@@ -98,8 +102,9 @@ internal static class StickSlip
     }
 
     /// <summary>Finds the settled directions of slips that set out, and notes which do no longer.</summary>
-    /// <remarks>The direction is a fixed point: the one in which the slip would go without friction against it, given that friction. It is exact
-    /// where slip turns round on a line, and found fast because both directions are almost equally easy (3.5 along, 2.5 + sin^2 up).</remarks>
+    /// <remarks>The direction is a fixed point: the one in which the slip would go without friction against it, given
+    /// that friction. It is exact where slip turns round on a line, and found fast because both directions are almost
+    /// equally easy (3.5 along, 2.5 + sin^2 up).</remarks>
     private static NoseBedForces Settle(
         in LocalMotion u, in NoseBedForces decided, double normal, double gravity, in NoseBedLaw law, double step, bool hovering,
         double noseSlip, double bedSlip, ref StickModes modes)
@@ -191,7 +196,8 @@ internal static class StickSlip
         directionY = y / length;
     }
 
-    /// <summary>The longest step that does not carry a slip past zero, nor turns it faster than can be followed.</summary>
+    /// <summary>The longest step that does not carry a slip past zero, nor turns it faster than can be
+    /// followed.</summary>
     internal static double LongestStep(
         in LocalMotion u, in LocalMotion rates, in NoseBedForces forces, double normal, in NoseBedLaw law, in StickModes modes, double step)
     {
@@ -214,7 +220,8 @@ internal static class StickSlip
         return step;
     }
 
-    /// <summary>Part of a step after which a stuck contact lets go, judged by what it has in hand at both ends; 1 if it holds.</summary>
+    /// <summary>Part of a step after which a stuck contact lets go, judged by what it has in hand at both ends; 1 if it
+    /// holds.</summary>
     internal static double FractionHeld(
         in LocalMotion end, double normal, double gravity, in NoseBedLaw law, double slack, in StickModes modes,
         double noseMargin, double bedMargin)

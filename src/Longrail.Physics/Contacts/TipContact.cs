@@ -5,11 +5,12 @@ namespace Longrail.Physics.Contacts;
 
 /// <summary>Tip on ball: what a stroke gives the ball it strikes.</summary>
 /// <remarks>
-/// A point impact without slip (rigid-body derivation): the ball leaves along the stick at V (1 + e)/(1 + m/M + 5/2 (b/R)^2) with spin
-/// R w/v = 5/2 b/R about the axis square to stick and offset. The shaft's end is pushed aside with its effective mass m_e, which turns the path by
-/// tan(squirt) = 5/2 (b/R) sqrt(1 - (b/R)^2) / (1 + m/m_e + 5/2 (1 - (b/R)^2)) away from the offset (R. Cross, Am. J. Phys. 76, 205 (2008) and
-/// R. Shepard (2001) for the mechanism; form as Alciatore TP A.31). A raised butt drives the ball into the bed, which takes the downward part;
-/// the tilted spin that remains makes it swerve. The ball's hop off the bed is not followed.
+/// A point impact without slip (rigid-body derivation): the ball leaves along the stick at V (1 + e)/(1 + m/M + 5/2
+/// (b/R)^2) with spin R w/v = 5/2 b/R about the axis square to stick and offset. The shaft's end is pushed aside with
+/// its effective mass m_e, which turns the path by tan(squirt) = 5/2 (b/R) sqrt(1 - (b/R)^2) / (1 + m/m_e + 5/2 (1 -
+/// (b/R)^2)) away from the offset (R. Cross, Am. J. Phys. 76, 205 (2008) and R. Shepard (2001) for the mechanism; form
+/// as Alciatore TP A.31). A raised butt drives the ball into the bed, which takes the downward part; the tilted spin
+/// that remains makes it swerve. The ball's hop off the bed is not followed.
 /// </remarks>
 public static class TipContact
 {
@@ -19,7 +20,8 @@ public static class TipContact
     /// <param name="ballRadius">Ball radius, metres, positive.</param>
     /// <param name="ballMass">Ball mass, kilograms, positive.</param>
     /// <param name="cue">The cue.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The offset does not lie on the ball, or a number is not finite or out of range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The offset does not lie on the ball, or a number is not finite or
+    /// out of range.</exception>
     public static TipResult Strike(Stroke stroke, double ballRadius, double ballMass, CueSpec cue)
     {
         ArgumentNullException.ThrowIfNull(cue);
@@ -66,7 +68,8 @@ public static class TipContact
     /// <param name="cue">The cue.</param>
     public static double MiscueLimit(CueSpec cue) => cue.TipFriction / Math.Sqrt(1.0 + cue.TipFriction * cue.TipFriction);
 
-    /// <summary>The contact's offset when the shaft's axis is moved off the centre: the dome of the tip touches nearer to the centre.</summary>
+    /// <summary>The contact's offset when the shaft's axis is moved off the centre: the dome of the tip touches nearer
+    /// to the centre.</summary>
     /// <param name="shaftOffset">Offset B of the shaft's axis, metres.</param>
     /// <param name="ballRadius">Ball radius R, metres.</param>
     /// <param name="cue">The cue; its tip radius r gives b = B R/(R + r).</param>

@@ -26,8 +26,6 @@ public readonly struct JawEnd
         FacingDirection = cos * towardPocket - sin * inward;
         FacingNormal = cos * inward + sin * towardPocket;
         FacingStart = corner + tangent * FacingDirection;
-        // Long enough that a ball between the facings is over the drop before it passes their ends.
-        FacingLength = (pocket.Shelf + 2 * pocket.DropRadius) / Math.Max(0.2, Math.Cos(turn / 2)) + pocket.Mouth;
     }
 
     /// <summary>The pocket.</summary>
@@ -59,7 +57,4 @@ public readonly struct JawEnd
 
     /// <summary>Unit normal of the facing, towards the middle of the mouth.</summary>
     public Vec2 FacingNormal { get; }
-
-    /// <summary>Length of the facing, metres.</summary>
-    public double FacingLength { get; }
 }

@@ -3,7 +3,8 @@ using Longrail.Physics.Equipment;
 namespace Longrail.Physics.Geometry;
 
 /// <summary>One piece of cushion: a straight nose line with a jaw at each end that borders on a pocket.</summary>
-/// <remarks>Lines and roundings join without a kink, so a ball pressed into the rubber can travel from one to the next.</remarks>
+/// <remarks>Lines and roundings join without a kink, so a ball pressed into the rubber can travel from one to the
+/// next.</remarks>
 public readonly struct RubberPiece
 {
     internal RubberPiece(CushionName cushion, Vec2 start, Vec2 direction, Vec2 inward, double length, JawEnd? atStart, JawEnd? atEnd)

@@ -87,8 +87,8 @@ public sealed class TableOutline
     /// <summary>The pockets in the order of <see cref="PocketName"/>; empty for a table without.</summary>
     public PocketOutline[] Pockets { get; }
 
-    /// <summary>Distance in plan between a ball's centre and the nose line when they touch: R cos(theta), not R, because the nose
-    /// stands higher than the ball's centre.</summary>
+    /// <summary>Distance in plan between a ball's centre and the nose line when they touch: R cos(theta), not R,
+    /// because the nose stands higher than the ball's centre.</summary>
     /// <param name="ballRadius">Ball radius R, metres.</param>
     /// <param name="noseHeight">Height of the nose above the bed, metres; must be between 0 and 2 R.</param>
     public static double Reach(double ballRadius, double noseHeight)

@@ -3,7 +3,8 @@ using System.Globalization;
 namespace Longrail.Physics.Geometry;
 
 /// <summary>A vector in the plane of the table. Metres, metres per second or whatever its context says.</summary>
-/// <remarks>x runs from the head cushion to the foot, y from the right cushion to the left as seen from the head.</remarks>
+/// <remarks>x runs from the head cushion to the foot, y from the right cushion to the left as seen from the
+/// head.</remarks>
 /// <param name="X">Along the table.</param>
 /// <param name="Y">Across the table.</param>
 public readonly record struct Vec2(double X, double Y)
@@ -40,7 +41,8 @@ public readonly record struct Vec2(double X, double Y)
     /// <summary>The scalar product.</summary>
     public double Dot(Vec2 other) => X * other.X + Y * other.Y;
 
-    /// <summary>The vertical component of the cross product: positive where <paramref name="other"/> lies to the left.</summary>
+    /// <summary>The vertical component of the cross product: positive where <paramref name="other"/> lies to the
+    /// left.</summary>
     public double Cross(Vec2 other) => X * other.Y - Y * other.X;
 
     /// <summary>The distance between two points.</summary>

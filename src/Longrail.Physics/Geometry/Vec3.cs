@@ -2,7 +2,8 @@ using System.Globalization;
 
 namespace Longrail.Physics.Geometry;
 
-/// <summary>A vector in space; as a spin, in radians per second, right-handed: z is up, so +z turns counter-clockwise seen from above.</summary>
+/// <summary>A vector in space; as a spin, in radians per second, right-handed: z is up, so +z turns counter-clockwise
+/// seen from above.</summary>
 /// <param name="X">Along the table.</param>
 /// <param name="Y">Across the table, to the left seen from the head.</param>
 /// <param name="Z">Up.</param>

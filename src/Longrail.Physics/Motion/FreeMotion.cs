@@ -5,13 +5,15 @@ namespace Longrail.Physics.Motion;
 
 /// <summary>One ball on the cloth between two contacts, in closed form.</summary>
 /// <remarks>
-/// Coulomb friction at the lowest point (Coriolis 1835): with q = R (w_y, -w_x), the speed the ball would have if it rolled with its
-/// present spin, the slip is u = v - q. While u is not zero, dv/dt = -mu g u/|u| and dq/dt = +5/2 mu g u/|u|: the direction of u stays, the
-/// path is a parabola, and after 2|u|/(7 mu g) the ball rolls at (5 v + 2 q)/7. See docs/physics.md.
+/// Coulomb friction at the lowest point (Coriolis 1835): with q = R (w_y, -w_x), the speed the ball would have if it
+/// rolled with its present spin, the slip is u = v - q. While u is not zero, dv/dt = -mu g u/|u| and dq/dt = +5/2 mu g
+/// u/|u|: the direction of u stays, the path is a parabola, and after 2|u|/(7 mu g) the ball rolls at (5 v + 2 q)/7.
+/// See docs/physics.md.
 /// </remarks>
 public readonly struct FreeMotion
 {
-    /// <summary>Slip below which a ball rolls, m/s. Rounding leaves about 1e-16; nothing one can see is near 1e-9.</summary>
+    /// <summary>Slip below which a ball rolls, m/s. Rounding leaves about 1e-16; nothing one can see is near
+    /// 1e-9.</summary>
     private const double NoSlip = 1e-9;
 
     private FreeMotion(MotionPhase phase, BallState start, Vec2 acceleration, Vec2 spinRate, double verticalRate, double duration)
@@ -91,10 +93,6 @@ public readonly struct FreeMotion
             Start.Spin.X + elapsed * SpinRate.X,
             Start.Spin.Y + elapsed * SpinRate.Y,
             DecayedSpin(Start.Spin.Z, VerticalSpinRate, elapsed)));
-
-    /// <summary>The state at the end of this phase, with the phase's own condition met exactly: no slip after sliding, no speed after rolling.</summary>
-    /// <param name="radius">Ball radius, metres.</param>
-    public BallState AtEnd(double radius) => Ended(Phase, Start, At(Duration), radius);
 
     /// <summary>The state at the end of a phase with the phase's own condition met exactly.</summary>
     internal static BallState Ended(MotionPhase phase, BallState start, BallState end, double radius) => phase switch

@@ -4,15 +4,17 @@ namespace Longrail.Physics.Motion;
 
 /// <summary>How far a ball turns while its spin changes linearly with time.</summary>
 /// <remarks>
-/// Fourth-order Magnus expansion (S. Blanes, F. Casas, J. A. Oteo, J. Ros, Phys. Rep. 470, 151 (2009)): for spin a + b t over h the turn is
-/// the rotation vector a h + b h^2/2 + (b x a) h^3/12, with an error of order h^5. Steps are chosen so that the largest neglected
-/// term stays below 1e-4 rad per step; what adds up is far less (half a second of skid at 150 rad/s: 0.002 degrees, see the tests).
+/// Fourth-order Magnus expansion (S. Blanes, F. Casas, J. A. Oteo, J. Ros, Phys. Rep. 470, 151 (2009)): for spin a + b
+/// t over h the turn is the rotation vector a h + b h^2/2 + (b x a) h^3/12, with an error of order h^5. Steps are
+/// chosen so that the largest neglected term stays below 1e-4 rad per step; what adds up is far less (half a second of
+/// skid at 150 rad/s: 0.002 degrees, see the tests).
 /// </remarks>
 public static class Turning
 {
     /// <summary>The turn over a stretch of linearly changing spin.</summary>
     /// <param name="spin">Spin at the start, rad/s.</param>
-    /// <param name="rate">Its rate of change, rad/s^2; the vertical part acts until the vertical spin is zero if <paramref name="verticalStops"/>.</param>
+    /// <param name="rate">Its rate of change, rad/s^2; the vertical part acts until the vertical spin is zero if
+    /// <paramref name="verticalStops"/>.</param>
     /// <param name="elapsed">Seconds.</param>
     /// <param name="verticalStops">Whether the vertical spin stays at zero once it is there.</param>
     public static Rotation Over(Vec3 spin, Vec3 rate, double elapsed, bool verticalStops)

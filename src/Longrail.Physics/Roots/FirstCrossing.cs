@@ -1,13 +1,15 @@
 namespace Longrail.Physics.Roots;
 
-/// <summary>First time at which a polynomial gap is closed and closing. Pure algebra: what the gap means is the caller's business.</summary>
+/// <summary>First time at which a polynomial gap is closed and closing. Pure algebra: what the gap means is the
+/// caller's business.</summary>
 /// <remarks>
-/// A gap g(t) counts as crossed at the first t in [0, limit] with g(t) &lt;= 0 and g'(t) &lt;= -fall, where fall &gt;= 0 is the slowest
-/// closing that counts. So a gap that rounding has made slightly negative but that opens again is no crossing
-/// (Bannerman et al., Comput. Part. Mech. 1, 191 (2014)), and two things that rest against each other do not meet for ever.
-/// What closes more gently still counts once it has sunk in by a given amount. "Never" is positive infinity.
-/// <para>The quartic is split at its stationary points, which are the roots of a cubic split at its own: every interval is monotone, so
-/// a sign change holds exactly one root and bracketed Newton steps cannot miss it or leave it.</para>
+/// A gap g(t) counts as crossed at the first t in [0, limit] with g(t) &lt;= 0 and g'(t) &lt;= -fall, where fall &gt;=
+/// 0 is the slowest closing that counts. So a gap that rounding has made slightly negative but that opens again is no
+/// crossing (Bannerman et al., Comput. Part. Mech. 1, 191 (2014)), and two things that rest against each other do not
+/// meet for ever. What closes more gently still counts once it has sunk in by a given amount. "Never" is positive
+/// infinity.
+/// <para>The quartic is split at its stationary points, which are the roots of a cubic split at its own: every interval
+/// is monotone, so a sign change holds exactly one root and bracketed Newton steps cannot miss it or leave it.</para>
 /// </remarks>
 public static class FirstCrossing
 {
@@ -49,8 +51,8 @@ public static class FirstCrossing
     /// <param name="c4">Fourth-order coefficient.</param>
     /// <param name="limit">Last time of interest, finite.</param>
     /// <param name="fall">Slowest closing that counts, not negative.</param>
-    /// <param name="sink">How far a gap that closes more gently may sink below zero, or below its value at 0 if that is negative,
-    /// before it counts after all; infinite for ever.</param>
+    /// <param name="sink">How far a gap that closes more gently may sink below zero, or below its value at 0 if that is
+    /// negative, before it counts after all; infinite for ever.</param>
     public static double Quartic(
         double c0, double c1, double c2, double c3, double c4, double limit, double fall = 0.0,
         double sink = double.PositiveInfinity)
@@ -63,7 +65,8 @@ public static class FirstCrossing
         return Math.Min(steep, deep);
     }
 
-    /// <summary>First time the gap is closed and closing fast enough; <paramref name="gentle"/> when it was closed too gently before.</summary>
+    /// <summary>First time the gap is closed and closing fast enough; <paramref name="gentle"/> when it was closed too
+    /// gently before.</summary>
     private static double Steep(in Quartic gap, double c0, double limit, double fall, out bool gentle)
     {
         gentle = false;
@@ -88,7 +91,8 @@ public static class FirstCrossing
         }
     }
 
-    /// <summary>The root at which a quadratic that is positive at 0 first falls to zero; infinity if it never does.</summary>
+    /// <summary>The root at which a quadratic that is positive at 0 first falls to zero; infinity if it never
+    /// does.</summary>
     private static double FallingRoot(double c0, double c1, double c2)
     {
         if (c2 == 0) return c1 < 0 ? -c0 / c1 : double.PositiveInfinity;

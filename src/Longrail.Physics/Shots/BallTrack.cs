@@ -14,7 +14,8 @@ internal struct BallTrack
 
     internal MotionPhase Phase;
 
-    /// <summary>The present stretch: it began at <see cref="Since"/> and lasts, undisturbed, until <see cref="Until"/>.</summary>
+    /// <summary>The present stretch: it began at <see cref="Since"/> and lasts, undisturbed, until
+    /// <see cref="Until"/>.</summary>
     internal double Since, Until;
 
     internal BallState Start;

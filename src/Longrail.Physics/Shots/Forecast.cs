@@ -1,6 +1,7 @@
 namespace Longrail.Physics.Shots;
 
-/// <summary>What one ball meets next by itself. The order is the order in which things at one instant are taken.</summary>
+/// <summary>What one ball meets next by itself. The order is the order in which things at one instant are
+/// taken.</summary>
 internal enum ForecastKind
 {
     Drop,

@@ -4,14 +4,15 @@ using Longrail.Physics.Motion;
 namespace Longrail.Physics.Shots;
 
 /// <summary>A stretch of one ball's way over which its acceleration is constant.</summary>
-/// <remarks>Position at t: Start.Position + Start.Velocity s + Acceleration s^2 / 2 with s = t - StartTime. A contact with yielding rubber is
-/// a row of short stretches, each a parabola through both its ends.</remarks>
+/// <remarks>Position at t: Start.Position + Start.Velocity s + Acceleration s^2 / 2 with s = t - StartTime. A contact
+/// with yielding rubber is a row of short stretches, each a parabola through both its ends.</remarks>
 /// <param name="StartTime">When it begins, seconds; it lasts until the next segment of the same ball begins.</param>
 /// <param name="Phase">How the ball moves.</param>
 /// <param name="Start">State at its beginning.</param>
 /// <param name="Acceleration">Acceleration of the centre, m/s^2.</param>
 /// <param name="SpinRate">Rate of change of the horizontal spin, rad/s^2.</param>
-/// <param name="VerticalSpinRate">Rate of change of the spin about the vertical axis, rad/s^2; on the cloth it acts until that spin is zero.</param>
+/// <param name="VerticalSpinRate">Rate of change of the spin about the vertical axis, rad/s^2; on the cloth it acts
+/// until that spin is zero.</param>
 public readonly record struct MotionSegment(
     double StartTime,
     MotionPhase Phase,

@@ -6,9 +6,9 @@ namespace Longrail.Physics.Shots;
 
 /// <summary>Where a ball on a parabola meets the table: cushions, jaws, drops.</summary>
 /// <remarks>
-/// Roundings and facings lie behind the nose lines, so a ball can touch them only once its centre is behind a touch line within a mouth.
-/// Away from the mouths four straight lines are all there is; crossing one of them within a mouth is an internal event, after which that
-/// pocket's jaws and drop are looked at.
+/// Roundings and facings lie behind the nose lines, so a ball can touch them only once its centre is behind a touch
+/// line within a mouth. Away from the mouths four straight lines are all there is; crossing one of them within a mouth
+/// is an internal event, after which that pocket's jaws and drop are looked at.
 /// </remarks>
 internal sealed class Playfield
 {
@@ -126,7 +126,8 @@ internal sealed class Playfield
         {
             Vec2 fromCentre = At(p, v, a, rounding) - jaw.Centre;
             bool beforeFacing = fromCentre.Dot(jaw.FacingDirection) <= LoopLimits.OnLine;
-            // Past the tangent point of the nose line: on the pocket's side of the line through centre and tangent point.
+            // Past the tangent point of the nose line: on the pocket's side of the line through centre and tangent
+            // point.
             bool pastNose = fromCentre.Dot(jaw.TowardPocket) >= -LoopLimits.OnLine;
             if (beforeFacing && pastNose)
             {
@@ -138,7 +139,8 @@ internal sealed class Playfield
 
     private static void Back(double gap, double speed, double acceleration, ref double best, ref Forecast next)
     {
-        // A ball on the line that is already going out has just crossed it, and may still be behind the other line of a corner.
+        // A ball on the line that is already going out has just crossed it, and may still be behind the other line of a
+        // corner.
         if (gap > LoopLimits.OnLine || (gap > -LoopLimits.OnLine && speed > 0)) return;
         if (speed <= 0 && acceleration <= 0) return;
         double time = FirstCrossing.Quadratic(-gap, -speed, -0.5 * acceleration, best);
@@ -161,7 +163,8 @@ internal sealed class Playfield
             limit, 2 * radius * slowest);
     }
 
-    /// <summary>The piece of cushion whose straight part a point on a cushion's touch line faces, or -1 within a mouth.</summary>
+    /// <summary>The piece of cushion whose straight part a point on a cushion's touch line faces, or -1 within a
+    /// mouth.</summary>
     private int PieceAt(CushionName cushion, Vec2 p)
     {
         if (cushion is CushionName.Head or CushionName.Foot)
@@ -172,7 +175,8 @@ internal sealed class Playfield
         return p.X >= _length - _sideSolid ? firstPiece + 1 : -1;
     }
 
-    /// <summary>The pocket in whose mouth a ball's centre is, behind a touch line or on it and going in; -1 if none.</summary>
+    /// <summary>The pocket in whose mouth a ball's centre is, behind a touch line or on it and going in; -1 if
+    /// none.</summary>
     private int MouthAt(Vec2 p, Vec2 v, double reach)
     {
         int across = Behind(p.X - reach, v.X, _length - reach - p.X);

@@ -18,16 +18,19 @@ public sealed record ShotEvent
     /// <summary>What happened.</summary>
     public required ShotEventKind Kind { get; init; }
 
-    /// <summary>Index of the ball; when two balls meet, of the one that closed faster along the line of centres (the striker).</summary>
+    /// <summary>Index of the ball; when two balls meet, of the one that closed faster along the line of centres (the
+    /// striker).</summary>
     public required int BallA { get; init; }
 
     /// <summary>Index of the other ball when two balls meet (the struck one); otherwise null.</summary>
     public int? BallB { get; init; }
 
-    /// <summary>The cushion of a <see cref="ShotEventKind.Cushion"/> event, or the cushion to which a jaw belongs.</summary>
+    /// <summary>The cushion of a <see cref="ShotEventKind.Cushion"/> event, or the cushion to which a jaw
+    /// belongs.</summary>
     public CushionName? Cushion { get; init; }
 
-    /// <summary>The pocket of a <see cref="ShotEventKind.Pocketed"/> or <see cref="ShotEventKind.Jaw"/> event.</summary>
+    /// <summary>The pocket of a <see cref="ShotEventKind.Pocketed"/> or <see cref="ShotEventKind.Jaw"/>
+    /// event.</summary>
     public PocketName? Pocket { get; init; }
 
     /// <summary>Ball A just before.</summary>
@@ -45,6 +48,7 @@ public sealed record ShotEvent
     /// <summary>How deep the ball sank into the rubber, metres; 0 under the impulse law.</summary>
     public double Depth { get; init; }
 
-    /// <summary>How high a real ball would likely hop at this event, metres (an estimate, see docs/physics.md).</summary>
+    /// <summary>How high a real ball would likely hop at this event, metres (an estimate, see
+    /// docs/physics.md).</summary>
     public double HopHeight { get; init; }
 }

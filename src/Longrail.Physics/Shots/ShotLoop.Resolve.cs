@@ -103,8 +103,9 @@ internal sealed partial class ShotLoop
         }
     }
 
-    /// <summary>Puts two balls that have leaned on each other back to a bare touch, so that a long press does not let them sink in step by
-    /// step. Their common centre of mass stays; each moves by less than <see cref="LoopLimits.Sink"/>.</summary>
+    /// <summary>Puts two balls that have leaned on each other back to a bare touch, so that a long press does not let
+    /// them sink in step by step. Their common centre of mass stays; each moves by less than
+    /// <see cref="LoopLimits.Sink"/>.</summary>
     private void Unsink(int i, int j)
     {
         Vec2 apart = _states[j].Position - _states[i].Position;
@@ -120,7 +121,8 @@ internal sealed partial class ShotLoop
     {
         _cluster.Clear(_count);
         _cluster.Add(i, j, 0);
-        // What is pressed together by less than a tenth of the contact's depth is touching as far as the contact can tell.
+        // What is pressed together by less than a tenth of the contact's depth is touching as far as the contact can
+        // tell.
         double bridged = Math.Min(LoopLimits.BridgedGap, 0.1 * closing * BallCluster.TypicalContactTime) + LoopLimits.FrozenGap;
         bool grown = true;
         while (grown)
@@ -193,8 +195,9 @@ internal sealed partial class ShotLoop
         Continue(i);
     }
 
-    /// <summary>Whether a touch takes time. A jaw is faced with hard rubber on wood, which stiffens the end of the cushion too: there a touch
-    /// takes next to none. A ball that merely leans on anything has no instant of impact.</summary>
+    /// <summary>Whether a touch takes time. A jaw is faced with hard rubber on wood, which stiffens the end of the
+    /// cushion too: there a touch takes next to none. A ball that merely leans on anything has no instant of
+    /// impact.</summary>
     private bool Yields(in RubberPiece rubber, Vec2 position, double closing)
     {
         if (closing < LoopLimits.LeaningSpeed) return true;

@@ -13,7 +13,8 @@ internal sealed partial class ShotLoop
     private static BallState Release(in PressedBall pressed, double radius) =>
         new(pressed.Position, pressed.Velocity, (1.0 / radius) * pressed.Surface);
 
-    /// <summary>A ball touches a piece of cushion: it is pressed into it from now on, perhaps into a second one besides.</summary>
+    /// <summary>A ball touches a piece of cushion: it is pressed into it from now on, perhaps into a second one
+    /// besides.</summary>
     private void EnterRubber(int i, BallState state, int piece, int eventIndex)
     {
         ref BallTrack ball = ref _balls[i];
@@ -38,7 +39,8 @@ internal sealed partial class ShotLoop
         BeginStretch(i, Press(state, _balls[i].Radius));
     }
 
-    /// <summary>Starts a stretch in the rubber: the motion is computed to its end now, and its path drawn as a parabola through both ends.</summary>
+    /// <summary>Starts a stretch in the rubber: the motion is computed to its end now, and its path drawn as a parabola
+    /// through both ends.</summary>
     private void BeginStretch(int i, PressedBall from)
     {
         ref BallTrack ball = ref _balls[i];
@@ -61,7 +63,8 @@ internal sealed partial class ShotLoop
         StretchBegins(i);
     }
 
-    /// <summary>Computes <see cref="BallTrack.PressedNext"/> a time after <see cref="BallTrack.Pressed"/>, or as far as the ball stays in.</summary>
+    /// <summary>Computes <see cref="BallTrack.PressedNext"/> a time after <see cref="BallTrack.Pressed"/>, or as far as
+    /// the ball stays in.</summary>
     private double Follow(ref BallTrack ball, in RubberLaw law, double time)
     {
         ball.PressedNext = ball.Pressed;
@@ -122,8 +125,8 @@ internal sealed partial class ShotLoop
         else SetFree(i, Release(ball.Pressed, ball.Radius));
     }
 
-    /// <summary>A ball that leans on a cushion for long loses spin and speed to the cloth as on the open bed. In an ordinary contact
-    /// that is less than a thousandth and left out, as in the published equations.</summary>
+    /// <summary>A ball that leans on a cushion for long loses spin and speed to the cloth as on the open bed. In an
+    /// ordinary contact that is less than a thousandth and left out, as in the published equations.</summary>
     private void LoseToCloth(ref BallTrack ball)
     {
         double elapsed = _now - ball.Since;
@@ -144,11 +147,13 @@ internal sealed partial class ShotLoop
     private static bool Lies(in PressedBall ball) =>
         ball.Velocity.Length < LoopLimits.LyingSpeed && ball.Surface.Length < LoopLimits.LyingSpeed;
 
-    /// <summary>Follows a pressed ball to this instant, in the middle of a stretch, and starts a new stretch from there.</summary>
+    /// <summary>Follows a pressed ball to this instant, in the middle of a stretch, and starts a new stretch from
+    /// there.</summary>
     private void InterruptRubber(int i)
     {
         ref BallTrack ball = ref _balls[i];
-        // The path that others see is the stretch's parabola: the place is taken from it, so that a touch is a touch to rounding.
+        // The path that others see is the stretch's parabola: the place is taken from it, so that a touch is a touch to
+        // rounding.
         Vec2 place = ball.PositionAt(_now);
         Follow(ref ball, _rubber[i], _now - ball.Since);
         TakeFollowed(ref ball);

@@ -6,9 +6,10 @@ using Longrail.Physics.Roots;
 
 namespace Longrail.Physics.Shots;
 
-/// <summary>The loop of one shot: who touches whom next, and what follows. Reused from shot to shot; after the first it allocates nothing.</summary>
-/// <remarks>Partial by concern: here the loop itself; <c>ShotLoop.Resolve.cs</c> what a contact does; <c>ShotLoop.Rubber.cs</c> balls pressed
-/// into a cushion.</remarks>
+/// <summary>The loop of one shot: who touches whom next, and what follows. Reused from shot to shot; after the first it
+/// allocates nothing.</summary>
+/// <remarks>Partial by concern: here the loop itself; <c>ShotLoop.Resolve.cs</c> what a contact does;
+/// <c>ShotLoop.Rubber.cs</c> balls pressed into a cushion.</remarks>
 internal sealed partial class ShotLoop
 {
     private readonly BallCluster _cluster = new();
@@ -116,7 +117,8 @@ internal sealed partial class ShotLoop
         ForecastStale();
     }
 
-    /// <summary>Ends the run early: states are brought to the time, contacts under way are closed as they stand.</summary>
+    /// <summary>Ends the run early: states are brought to the time, contacts under way are closed as they
+    /// stand.</summary>
     private StopReason Cut(double time, StopReason reason)
     {
         _now = time;

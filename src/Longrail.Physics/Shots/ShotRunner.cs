@@ -6,10 +6,12 @@ public static class ShotRunner
     [ThreadStatic]
     private static ShotLoop? _loop;
 
-    /// <summary>Plays a shot to its end. A pure function: the same set-up and options give the same trace, bit for bit.</summary>
+    /// <summary>Plays a shot to its end. A pure function: the same set-up and options give the same trace, bit for
+    /// bit.</summary>
     /// <param name="setup">Equipment and balls.</param>
     /// <param name="options">Limits; null for <see cref="ShotOptions.Default"/>.</param>
-    /// <exception cref="ArgumentException">A quantity is out of its legal range, or balls overlap; the message says which.</exception>
+    /// <exception cref="ArgumentException">A quantity is out of its legal range, or balls overlap; the message says
+    /// which.</exception>
     public static Trace Run(ShotSetup setup, ShotOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(setup);
@@ -19,11 +21,13 @@ public static class ShotRunner
         return ToTrace(loop, setup, ended);
     }
 
-    /// <summary>Plays a shot and keeps only how the balls ended: for searches, which run thousands. Allocates nothing.</summary>
+    /// <summary>Plays a shot and keeps only how the balls ended: for searches, which run thousands. Allocates
+    /// nothing.</summary>
     /// <param name="setup">Equipment and balls.</param>
     /// <param name="options">Limits.</param>
     /// <param name="ends">Filled with how each ball ended; at least as long as the set-up has balls.</param>
-    /// <exception cref="ArgumentException">A quantity is out of its legal range, or balls overlap; the message says which.</exception>
+    /// <exception cref="ArgumentException">A quantity is out of its legal range, or balls overlap; the message says
+    /// which.</exception>
     public static StopReason RunToEnd(ShotSetup setup, ShotOptions options, Span<BallEnd> ends)
     {
         ArgumentNullException.ThrowIfNull(setup);

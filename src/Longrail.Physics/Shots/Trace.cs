@@ -26,7 +26,8 @@ public sealed class Trace
     /// <summary>Why it ended.</summary>
     public StopReason Ended { get; }
 
-    /// <summary>Time at which it ended, seconds: when the last ball had stopped, spinning on the spot included.</summary>
+    /// <summary>Time at which it ended, seconds: when the last ball had stopped, spinning on the spot
+    /// included.</summary>
     public double Duration { get; }
 
     /// <summary>The events in order of time.</summary>
@@ -70,7 +71,8 @@ public sealed class Trace
         return turned.Normalized();
     }
 
-    /// <summary>A hash of everything that happened, equal for equal runs on one machine whatever the number of threads.</summary>
+    /// <summary>A hash of everything that happened, equal for equal runs on one machine whatever the number of
+    /// threads.</summary>
     public ulong Hash()
     {
         // FNV-1a over the bits of every number, in order.

@@ -11,7 +11,8 @@ internal sealed record ShownCommand(string Text, IReadOnlyList<string>? Output, 
     private const string Prompt = "$ longrail ";
     private const string LongForm = "dotnet run --project src/Longrail.Cli -- ";
 
-    /// <summary>The commands of a page: with their output in a block of the kind "console", alone in any other.</summary>
+    /// <summary>The commands of a page: with their output in a block of the kind "console", alone in any
+    /// other.</summary>
     public static IReadOnlyList<ShownCommand> In(string[] lines)
     {
         var found = new List<ShownCommand>();
@@ -49,7 +50,8 @@ internal sealed record ShownCommand(string Text, IReadOnlyList<string>? Output, 
         }
     }
 
-    /// <summary>Runs it; understands "&lt; FILE" and "| head -n N" at its end. Pictures go to a folder, as SVG.</summary>
+    /// <summary>Runs it; understands "&lt; FILE" and "| head -n N" at its end. Pictures go to a folder, as
+    /// SVG.</summary>
     /// <returns>What it prints, errors last.</returns>
     public string[] Run(string pictures)
     {

@@ -72,8 +72,8 @@ public class CushionYieldingTests
         item =>
         {
             (CushionSpec cushion, double angle, double roll, double side, double speed) = item;
-            // A ball that touches more gently than a few centimetres a second leans, and the rubber gives back all it took
-            // (docs/physics.md); the reference knows no leaning.
+            // A ball that touches more gently than a few centimetres a second leans, and the rubber gives back all it
+            // took (docs/physics.md); the reference knows no leaning.
             if (speed * Math.Cos(angle * Math.PI / 180) < 0.06) return;
             ShotSetup shot = Into(Plain with { Cushion = cushion }, speed, angle, roll, side);
             ShotEvent engine = shot.Play(0.2).Events.First(e => e.Kind == ShotEventKind.Cushion);

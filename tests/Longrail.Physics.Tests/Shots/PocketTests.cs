@@ -134,8 +134,9 @@ public class PocketTests
     [Fact]
     public void The_longer_the_way_the_fewer_directions_go_in()
     {
-        // B18. Trade texts: the straight-back bank has the smallest margin. Closed form without jaws: the window is about
-        // 2 atan(w/L), w half the room to spare in the mouth; jaws that let a ball in widen it, so only the order is asked for.
+        // B18. Trade texts: the straight-back bank has the smallest margin. Closed form without jaws: the window is
+        // about 2 atan(w/L), w half the room to spare in the mouth; jaws that let a ball in widen it, so only the order
+        // is asked for.
         (Vec2 mouth, Vec2 axis, _) = Place(Pocketed.Table, PocketName.FootLeft);
         int[] taken = [.. new[] { 0.4, 0.8, 1.2 }.Select(way => Enumerable.Range(-60, 121).Count(i =>
         {

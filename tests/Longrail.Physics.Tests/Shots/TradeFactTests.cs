@@ -121,7 +121,8 @@ public class TradeFactTests
     [Fact]
     public void Speed_moves_a_ball_that_slides_at_the_rail_less_than_one_that_may_roll()
     {
-        // B2. Alciatore: the angle is less sensitive to speed when the ball slides anyway. Both pairs have the same ratio of speeds.
+        // B2. Alciatore: the angle is less sensitive to speed when the ball slides anyway. Both pairs have the same
+        // ratio of speeds.
         double sliding = Math.Abs(Landing(Plain, 4.8, 30, 0, 0, 0.02) - Landing(Plain, 3.2, 30, 0, 0, 0.02));
         double rolling = Math.Abs(Landing(Plain, 2.4, 30, 0, 0, 0.6) - Landing(Plain, 1.6, 30, 0, 0, 0.6));
         Expect.Less(sliding, rolling, "what half as much speed again does");
@@ -130,8 +131,8 @@ public class TradeFactTests
     [Fact]
     public void A_frozen_ball_banks_no_longer_than_one_near_the_rail()
     {
-        // B7. Trade texts: shorter still. Struck by a full ball on the same line, so that cut and throw are out of it; what is left is that it
-        // has had no way at all on which to begin to roll.
+        // B7. Trade texts: shorter still. Struck by a full ball on the same line, so that cut and throw are out of it;
+        // what is left is that it has had no way at all on which to begin to roll.
         double sin = (Plain.Cushion.NoseHeight - R) / R, line = 1.27 - R * Math.Sqrt(1 - sin * sin);
         double Out(double gap)
         {
@@ -147,8 +148,8 @@ public class TradeFactTests
     [Fact]
     public void A_damp_cloth_is_slower_lets_balls_roll_sooner_and_grips_more_at_the_cushion()
     {
-        // B16. Slower bed: trade text; that the cushion grips more and balls roll sooner: common practice, no source. The net effect on a bank
-        // is left open, as the trade leaves it.
+        // B16. Slower bed: trade text; that the cushion grips more and balls roll sooner: common practice, no source.
+        // The net effect on a bank is left open, as the trade leaves it.
         ClothCondition damp = EquipmentPresets.ClothConditions.Single(c => c.Name == "damp");
         Expect.Less(1, damp.Rolling, "rolling friction against played-in");
         Expect.Less(1, damp.Sliding, "sliding friction against played-in");

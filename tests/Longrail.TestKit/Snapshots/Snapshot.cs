@@ -4,10 +4,12 @@ namespace Longrail.TestKit.Snapshots;
 
 /// <summary>Compares a text with the file that was approved for a test; says "unchanged", not "right".</summary>
 /// <remarks>The approved file stands in Snapshots beside the test. A missing one fails, also for an empty text. With
-/// UPDATE_SNAPSHOTS=1 in the environment the text becomes the approved file: look at it before it is committed.</remarks>
+/// UPDATE_SNAPSHOTS=1 in the environment the text becomes the approved file: look at it before it is
+/// committed.</remarks>
 public static class Snapshot
 {
-    /// <summary>Fails unless the text equals the approved file; the text is then kept beside it as ".received".</summary>
+    /// <summary>Fails unless the text equals the approved file; the text is then kept beside it as
+    /// ".received".</summary>
     /// <exception cref="SnapshotDifferenceException">It differs, or there is no approved file.</exception>
     public static void Matches(
         string actual, string extension = "svg", [CallerFilePath] string file = "", [CallerMemberName] string test = "")

@@ -5,7 +5,8 @@ using Longrail.Physics.Geometry;
 namespace Longrail.Physics.Shots.Aims;
 
 /// <summary>Finds where to point the stick: for a cut angle, or for a bank. Root finds on the full physics.</summary>
-/// <remarks>Squirt, swerve, throw, the cushion and the curve after it are all in the answer, because each trial is a whole shot.</remarks>
+/// <remarks>Squirt, swerve, throw, the cushion and the curve after it are all in the answer, because each trial is a
+/// whole shot.</remarks>
 public static class AimSolver
 {
     /// <summary>The cut is met to this, radians (0.0006 degrees).</summary>
@@ -15,7 +16,8 @@ public static class AimSolver
     /// <param name="setup">Equipment and balls at rest.</param>
     /// <param name="cueBall">Index of the ball to strike.</param>
     /// <param name="objectBall">Index of the ball to cut.</param>
-    /// <param name="cut">Cut angle, radians: positive sends the object ball to the left of the cue ball's path; between -pi/2 and pi/2.</param>
+    /// <param name="cut">Cut angle, radians: positive sends the object ball to the left of the cue ball's path; between
+    /// -pi/2 and pi/2.</param>
     /// <param name="template">The stroke; its aim is ignored.</param>
     /// <exception cref="ArgumentOutOfRangeException">The cut is not below a right angle.</exception>
     public static AimSolution SolveCut(ShotSetup setup, int cueBall, int objectBall, double cut, Stroke template)
@@ -25,8 +27,8 @@ public static class AimSolver
         var shot = new AimShot(setup, cueBall, template);
         if (GhostBall.Aim(setup, cueBall, objectBall, cut) is not { } line) return new AimSolution(AimFailure.TooThin, 0);
 
-        // Squirt and swerve turn the path by a few degrees at most: start from the line that undoes the squirt, then secant steps
-        // on the cut that comes out.
+        // Squirt and swerve turn the path by a few degrees at most: start from the line that undoes the squirt, then
+        // secant steps on the cut that comes out.
         ShotBall ball = setup.Balls[cueBall];
         double squirt = TipContact.Strike(template with { Aim = 0 }, ball.Radius, ball.Mass, setup.Equipment.Cue).Squirt;
         double distance = ball.Start.Position.DistanceTo(setup.Balls[objectBall].Start.Position);
@@ -73,9 +75,10 @@ public static class AimSolver
         return new AimSolution(AimFailure.TooThin, 0);
     }
 
-    /// <summary>The aim that banks a ball into a pocket off named cushions, in that order and without another.</summary>
-    /// <remarks>Scans the cut from one side to the other, refines where the object ball's way passes the middle of the pocket's mouth, and
-    /// takes the thickest hit that goes down. Jaws may be touched.</remarks>
+    /// <summary>The aim that banks a ball into a pocket off named cushions, in that order and without
+    /// another.</summary>
+    /// <remarks>Scans the cut from one side to the other, refines where the object ball's way passes the middle of the
+    /// pocket's mouth, and takes the thickest hit that goes down. Jaws may be touched.</remarks>
     /// <param name="setup">Equipment and balls at rest.</param>
     /// <param name="cueBall">Index of the ball to strike.</param>
     /// <param name="objectBall">Index of the ball to bank.</param>

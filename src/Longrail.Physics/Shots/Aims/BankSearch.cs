@@ -81,7 +81,8 @@ internal sealed class BankSearch(
         return Math.Abs(offsetLow) < Math.Abs(offsetHigh) ? low : high;
     }
 
-    /// <summary>Of the candidates that really go down, the one nearest the pocket's middle; a thick hit before a thin one.</summary>
+    /// <summary>Of the candidates that really go down, the one nearest the pocket's middle; a thick hit before a thin
+    /// one.</summary>
     private double? Best(List<double> candidates)
     {
         double? best = null;
@@ -106,7 +107,8 @@ internal sealed class BankSearch(
         _failures[trial.Failure] = (count + 1, trial.InTheWay);
     }
 
-    /// <summary>The reason that says most: a miss by so much, a ball in the way, else what went wrong most often.</summary>
+    /// <summary>The reason that says most: a miss by so much, a ball in the way, else what went wrong most
+    /// often.</summary>
     private AimSolution Reason(bool lineExists)
     {
         if (!lineExists) return new AimSolution(AimFailure.TooThin, 0);

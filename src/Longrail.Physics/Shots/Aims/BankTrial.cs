@@ -8,8 +8,8 @@ namespace Longrail.Physics.Shots.Aims;
 /// <param name="Failure">What went wrong before the pocket could be looked at; none otherwise.</param>
 /// <param name="InTheWay">The ball in the way, where one was.</param>
 /// <param name="Cut">The cut, radians.</param>
-/// <param name="Offset">How far from the middle of the mouth the way after the last cushion passes, metres, positive to the right
-/// looking into the pocket.</param>
+/// <param name="Offset">How far from the middle of the mouth the way after the last cushion passes, metres, positive to
+/// the right looking into the pocket.</param>
 /// <param name="Pocketed">Whether the ball went down there straight from the last cushion, jaws allowed.</param>
 /// <param name="JawTouches">How many jaw contacts it needed.</param>
 internal readonly record struct BankTrial(
@@ -34,7 +34,8 @@ internal readonly record struct BankTrial(
                     break;
                 case ShotEventKind.BallsMeet:
                     int other = e.BallA == objectBall ? e.BallB!.Value : e.BallA;
-                    // A frozen ball may be pressed again before it has gone anywhere; a kiss on the way spoils the bank.
+                    // A frozen ball may be pressed again before it has gone anywhere; a kiss on the way spoils the
+                    // bank.
                     if (cushions == 0 && other == cueBall) break;
                     return Failed(AimFailure.WayBlocked, other);
                 case ShotEventKind.Cushion when cushions < off.Count:
@@ -70,7 +71,8 @@ internal readonly record struct BankTrial(
         return new BankTrial(AimFailure.None, null, cut, offset, pocketed, jaws);
     }
 
-    /// <summary>Where the way from the last cushion crosses the mouth line, drawn on straight if it is ended before.</summary>
+    /// <summary>Where the way from the last cushion crosses the mouth line, drawn on straight if it is ended
+    /// before.</summary>
     private static double? OffsetAtMouth(Trace trace, PocketOutline pocket, int ball, double leaves, double until)
     {
         // Just before the next contact the curve is behind the ball in all but the hardest shots.

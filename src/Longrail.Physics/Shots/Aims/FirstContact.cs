@@ -8,7 +8,8 @@ namespace Longrail.Physics.Shots.Aims;
 /// <param name="InTheWay">The other ball that was met first.</param>
 internal readonly record struct FirstContact(AimFailure Failure, double Cut, int? InTheWay)
 {
-    /// <summary>Time enough for a ball to cross a table at a walking pace and stop; the search needs no more, seconds.</summary>
+    /// <summary>Time enough for a ball to cross a table at a walking pace and stop; the search needs no more,
+    /// seconds.</summary>
     private static readonly ShotOptions Options = new(MaxTime: 60, MaxEvents: 2_000);
 
     internal static FirstContact Of(AimShot shot, double aim, int cueBall, int objectBall) =>

@@ -3,8 +3,8 @@ using Longrail.Physics.Geometry;
 
 namespace Longrail.Physics.Shots.Readings;
 
-/// <summary>Places along a cushion in diamonds: along the table 0 to 8 from the head, across it 0 to 4 from the right, at the ball's
-/// centre, counted on the nose lines.</summary>
+/// <summary>Places along a cushion in diamonds: along the table 0 to 8 from the head, across it 0 to 4 from the right,
+/// at the ball's centre, counted on the nose lines.</summary>
 public static class Diamonds
 {
     /// <summary>The place along a cushion.</summary>

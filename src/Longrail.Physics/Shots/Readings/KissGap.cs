@@ -8,7 +8,8 @@ namespace Longrail.Physics.Shots.Readings;
 /// <param name="Time">When, seconds.</param>
 internal readonly record struct KissGap(double Gap, double Time)
 {
-    /// <summary>Looks for the smallest minimum of the distance after the balls have parted; if they only draw apart, the place where both end.</summary>
+    /// <summary>Looks for the smallest minimum of the distance after the balls have parted; if they only draw apart,
+    /// the place where both end.</summary>
     /// <returns>Null if they part at the very end of the run.</returns>
     internal static KissGap? After(Trace trace, int a, int b, double parted)
     {
@@ -32,7 +33,8 @@ internal readonly record struct KissGap(double Gap, double Time)
             if (end > time)
             {
                 (double closest, double at) = Closest(s, t, time, end);
-                // The start of the parting itself is no kiss; a minimum inside the stretch, or a stretch that begins closing, is.
+                // The start of the parting itself is no kiss; a minimum inside the stretch, or a stretch that begins
+                // closing, is.
                 if (at > time && closest < least && (at < end || Rate(s, t, end) < 0))
                 {
                     least = closest;

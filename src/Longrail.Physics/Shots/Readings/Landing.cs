@@ -33,7 +33,8 @@ internal readonly record struct Landing(CushionName Cushion, Vec2 Point, double 
         return null;
     }
 
-    /// <summary>Where the mirror ball would reach the same line: from the touch, back at the angle at which it came.</summary>
+    /// <summary>Where the mirror ball would reach the same line: from the touch, back at the angle at which it
+    /// came.</summary>
     /// <returns>The place in diamonds, or null if it never reaches that line.</returns>
     internal double? Mirror(Vec2 touch, Vec2 arrival, Vec2 into, TableSpec table, double reach)
     {
@@ -50,7 +51,8 @@ internal readonly record struct Landing(CushionName Cushion, Vec2 Point, double 
     /// <param name="into">Unit vector into that cushion.</param>
     internal double LongOf(double mirror, Vec2 travel, Vec2 into)
     {
-        // On the far side long means farther along the way of travel; on a rail that it runs towards, nearer to the cushion it left.
+        // On the far side long means farther along the way of travel; on a rail that it runs towards, nearer to the
+        // cushion it left.
         Vec2 along = Diamonds.IsLong(Cushion) ? new Vec2(1, 0) : new Vec2(0, 1);
         double farther = along.Dot(travel);
         double nearer = along.Dot(into);

@@ -22,7 +22,8 @@ internal static class PocketReadings
             Angles.Degrees(angle), 1000 * offset, 1000 * margin, e.BeforeA.Velocity.Length, JawTouches(trace, index));
     }
 
-    /// <summary>The ball as its centre last crossed the mouth line; as it dropped if it never did (the drop may stand before the line).</summary>
+    /// <summary>The ball as its centre last crossed the mouth line; as it dropped if it never did (the drop may stand
+    /// before the line).</summary>
     private static BallState AtMouth(Trace trace, ShotEvent e, in PocketOutline pocket)
     {
         IReadOnlyList<MotionSegment> segments = trace.Segments(e.BallA);

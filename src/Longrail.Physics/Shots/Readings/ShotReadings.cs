@@ -5,16 +5,19 @@ namespace Longrail.Physics.Shots.Readings;
 /// <summary>Takes the reading of the shot as a whole.</summary>
 internal static class ShotReadings
 {
-    /// <summary>Two balls that meet again slower than this only lean on each other, m/s; that is no double kiss.</summary>
+    /// <summary>Two balls that meet again slower than this only lean on each other, m/s; that is no double
+    /// kiss.</summary>
     private const double KissSpeed = 0.01;
 
     /// <summary>A hop that an eye would see, metres (assumption).</summary>
     private const double SeenHop = 1e-3;
 
-    /// <summary>Speed straight into a cushion from which a ball is likely to leave the bed, m/s (assumption; a firm bank is 2 to 3).</summary>
+    /// <summary>Speed straight into a cushion from which a ball is likely to leave the bed, m/s (assumption; a firm
+    /// bank is 2 to 3).</summary>
     private const double HardIntoCushion = 5.0;
 
-    /// <summary>Depth in the rubber beyond which the linear spring is not to be believed, metres (assumption; a ball's radius is 29 mm).</summary>
+    /// <summary>Depth in the rubber beyond which the linear spring is not to be believed, metres (assumption; a ball's
+    /// radius is 29 mm).</summary>
     private const double DeepestBelieved = 0.015;
 
     internal static ShotReading Of(Trace trace, object?[] readings)

@@ -2,7 +2,8 @@ using Longrail.Physics.Geometry;
 
 namespace Longrail.Physics.Shots.Readings;
 
-/// <summary>What a ball's stripe shows on arrival: how far it turned, and its tilt against a pure slide and a pure roll.</summary>
+/// <summary>What a ball's stripe shows on arrival: how far it turned, and its tilt against a pure slide and a pure
+/// roll.</summary>
 internal readonly record struct StripeReading(double TurnDegrees, double? OffSlideDegrees, double? OffRollDegrees)
 {
     internal static StripeReading At(Trace trace, int index, Vec3? stripeAxis)
@@ -16,7 +17,8 @@ internal readonly record struct StripeReading(double TurnDegrees, double? OffSli
         Vec3 now = trace.OrientationAt(e.BallA, e.Time).Apply(axis);
         Vec2 way = e.BeforeA.Position - trace.StateAt(e.BallA, from).Position;
         double radius = trace.Setup.Balls[e.BallA].Radius;
-        // A pure roll along the straight way turns the ball about the horizontal axis to its left by the way over the radius.
+        // A pure roll along the straight way turns the ball about the horizontal axis to its left by the way over the
+        // radius.
         Rotation roll = Rotation.FromVector(new Vec3(-way.Y / radius, way.X / radius, 0));
         return new StripeReading(turn, Tilt(now, then), Tilt(now, roll.Apply(then)));
     }

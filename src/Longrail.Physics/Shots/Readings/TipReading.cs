@@ -11,7 +11,8 @@ namespace Longrail.Physics.Shots.Readings;
 /// <param name="ShaftRightTips">The same as a shift of the shaft's axis, in widths of the tip.</param>
 /// <param name="ShaftAboveTips">The same upwards, in widths of the tip.</param>
 /// <param name="MiscueLimit">Largest offset that this tip holds, in ball radii.</param>
-/// <param name="RollRatio">R w / v as the ball leaves: 1 is natural roll, 0 a skid without spin, negative is draw.</param>
+/// <param name="RollRatio">R w / v as the ball leaves: 1 is natural roll, 0 a skid without spin, negative is
+/// draw.</param>
 /// <param name="SideRatio">R w_z / v as the ball leaves: positive is right side (2.5 times b/R).</param>
 public sealed record TipReading(
     double AimDegrees, double PathDegrees, double SquirtDegrees, double CueSpeed, double BallSpeed,

@@ -20,8 +20,8 @@ public sealed class TraceReadings
 
     /// <summary>Takes the readings of a trace.</summary>
     /// <param name="trace">The trace.</param>
-    /// <param name="stripeAxes">For each ball the unit axis about which its stripe runs at time 0, or null for a ball without one;
-    /// null for no stripes at all.</param>
+    /// <param name="stripeAxes">For each ball the unit axis about which its stripe runs at time 0, or null for a ball
+    /// without one; null for no stripes at all.</param>
     public static TraceReadings Of(Trace trace, IReadOnlyList<Vec3?>? stripeAxes = null)
     {
         ArgumentNullException.ThrowIfNull(trace);
