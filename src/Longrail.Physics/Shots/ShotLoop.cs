@@ -37,13 +37,27 @@ internal sealed partial class ShotLoop
     /// <summary>Time now, seconds.</summary>
     internal double Now => _now;
 
-    /// <summary>Plays a shot.</summary>
+    /// <summary>Plays a shot to its end.</summary>
     internal StopReason Run(ShotSetup setup, ShotOptions options)
+    {
+        var toTheEnd = default(WatchToTheEnd);
+        return Run(setup, options, ref toTheEnd);
+    }
+
+    /// <summary>Plays a shot until a watch has seen enough.</summary>
+    internal StopReason Run<TWatch>(ShotSetup setup, ShotOptions options, ref TWatch watch)
+        where TWatch : struct, IShotWatch
     {
         Begin(setup);
         int atOnePlace = 0;
+        int seen = 0;
         while (true)
         {
+            for (; seen < _events.Count; seen++)
+            {
+                if (!watch.GoesOn(new ShotMoment(in _events[seen]))) return Cut(_now, StopReason.Watched);
+            }
+
             Occurrence next = Earliest();
             if (double.IsPositiveInfinity(next.Time)) return StopReason.AtRest;
             if (next.Time > options.MaxTime) return Cut(options.MaxTime, StopReason.TimeLimit);

@@ -14,4 +14,7 @@ public enum StopReason
 
     /// <summary>Events went on without time going on: the loop was ended rather than left to spin.</summary>
     Stalled,
+
+    /// <summary>A watch had seen enough (<see cref="IShotWatch"/>); <see cref="ShotRunner"/> never ends so.</summary>
+    Watched,
 }
