@@ -11,24 +11,33 @@ internal readonly record struct KissGap(double Gap, double Time)
     /// <summary>Looks for the smallest minimum of the distance after the balls have parted; if they only draw apart,
     /// the place where both end.</summary>
     /// <returns>Null if they part at the very end of the run.</returns>
-    internal static KissGap? After(Trace trace, int a, int b, double parted)
+    internal static KissGap? After(Trace trace, int a, int b, double parted) => After(
+        trace.Stretches(a), trace.Stretches(b),
+        BallContact.Reach(trace.Setup.Balls[a].Radius, trace.Setup.Balls[b].Radius), parted, trace.Duration);
+
+    /// <summary>The same of two balls' stretches of motion.</summary>
+    /// <param name="first">One ball's way, in order of time.</param>
+    /// <param name="second">The other's.</param>
+    /// <param name="reach">Plan distance at which they touch, metres.</param>
+    /// <param name="parted">When they parted, seconds.</param>
+    /// <param name="duration">When the run ended, seconds.</param>
+    internal static KissGap? After(
+        ReadOnlySpan<MotionSegment> first, ReadOnlySpan<MotionSegment> second, double reach, double parted,
+        double duration)
     {
-        IReadOnlyList<MotionSegment> first = trace.Segments(a);
-        IReadOnlyList<MotionSegment> second = trace.Segments(b);
-        double reach = BallContact.Reach(trace.Setup.Balls[a].Radius, trace.Setup.Balls[b].Radius);
         int i = IndexAt(first, parted);
         int j = IndexAt(second, parted);
         double time = parted;
         double least = double.PositiveInfinity;
         double when = parted;
         double distance = 0;
-        while (time < trace.Duration)
+        while (time < duration)
         {
             MotionSegment s = first[i];
             MotionSegment t = second[j];
             if (s.Phase == MotionPhase.Pocketed || t.Phase == MotionPhase.Pocketed) break;
-            double nextA = i + 1 < first.Count ? first[i + 1].StartTime : trace.Duration;
-            double nextB = j + 1 < second.Count ? second[j + 1].StartTime : trace.Duration;
+            double nextA = i + 1 < first.Length ? first[i + 1].StartTime : duration;
+            double nextB = j + 1 < second.Length ? second[j + 1].StartTime : duration;
             double end = Math.Min(nextA, nextB);
             if (end > time)
             {
@@ -45,10 +54,10 @@ internal readonly record struct KissGap(double Gap, double Time)
                 time = end;
             }
 
-            if (nextA <= end && i + 1 < first.Count) i++;
-            if (nextB <= end && j + 1 < second.Count) j++;
+            if (nextA <= end && i + 1 < first.Length) i++;
+            if (nextB <= end && j + 1 < second.Length) j++;
             if (nextA > end && nextB > end) break;
-            if (i + 1 >= first.Count && j + 1 >= second.Count && time >= trace.Duration) break;
+            if (i + 1 >= first.Length && j + 1 >= second.Length && time >= duration) break;
         }
 
         if (double.IsPositiveInfinity(least))
@@ -86,10 +95,10 @@ internal readonly record struct KissGap(double Gap, double Time)
         return (a.Position - b.Position).Dot(a.Velocity - b.Velocity);
     }
 
-    private static int IndexAt(IReadOnlyList<MotionSegment> segments, double time)
+    private static int IndexAt(ReadOnlySpan<MotionSegment> segments, double time)
     {
         int index = 0;
-        while (index + 1 < segments.Count && segments[index + 1].StartTime <= time) index++;
+        while (index + 1 < segments.Length && segments[index + 1].StartTime <= time) index++;
         return index;
     }
 }
