@@ -203,7 +203,7 @@ public static class WaysSchema
             Share(json, "low", "Lower end of its 95 % interval.");
             Share(json, "high", "Upper end.");
             Number(json, "made", "How many came off.", least: 0);
-            Number(json, "trials", "Of how many.", least: 1);
+            Number(json, "trials", "Of how many.", least: 0);
         }));
 
     // The scene's own schema, less its heading.
