@@ -1,7 +1,5 @@
 using Longrail.Coaching.Ways.Words;
-using Longrail.Physics.Contacts;
 using Longrail.Physics.Geometry;
-using Longrail.Physics.Motion;
 using Longrail.Physics.Shots;
 
 namespace Longrail.Coaching.Ways;
@@ -17,22 +15,13 @@ internal static class WaysNaming
 
     private static bool? IsCrossing(WaysQuestion question, Way way)
     {
-        ShotEvent? hit = Played(question.Setup, question.CueBall, way.Stroke.Stroke).Events.FirstOrDefault(
-            e => e.Kind == ShotEventKind.BallsMeet && (e.BallA == question.ObjectBall || e.BallB == question.ObjectBall));
+        ShotEvent? hit = WayShot.Of(question.Request, way.Stroke.Stroke).Events.FirstOrDefault(e =>
+            e.Kind == ShotEventKind.BallsMeet && (e.BallA == question.ObjectBall || e.BallB == question.ObjectBall));
         if (hit is null)
             return null;
         bool isStriker = hit.BallA == question.CueBall;
         Vec2 cue = isStriker ? hit.BeforeA.Velocity : hit.BeforeB!.Value.Velocity;
         Vec2 ball = isStriker ? hit.AfterB!.Value.Velocity : hit.AfterA.Velocity;
         return WayWords.IsCrossing(cue, ball, way.Route.ObjectBall[0]);
-    }
-
-    private static Trace Played(ShotSetup resting, int cueBall, Stroke stroke)
-    {
-        ShotBall cue = resting.Balls[cueBall];
-        TipResult tip = TipContact.Strike(stroke, cue.Radius, cue.Mass, resting.Equipment.Cue);
-        ShotBall[] balls = [.. resting.Balls];
-        balls[cueBall] = cue with { Start = new BallState(cue.Start.Position, tip.Velocity, tip.Spin) };
-        return ShotRunner.Run(new ShotSetup(resting.Equipment, balls, new StrokeRecord(cueBall, stroke, tip)));
     }
 }

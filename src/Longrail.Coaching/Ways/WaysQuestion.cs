@@ -1,4 +1,3 @@
-using Longrail.Physics.Motion;
 using Longrail.Physics.Shots;
 
 namespace Longrail.Coaching.Ways;
@@ -17,14 +16,9 @@ internal sealed record WaysQuestion(
     internal static WaysQuestion Of(WaysRequest request)
     {
         ShotSetup asked = request.Scene.Setup;
-        ShotBall[] balls =
-        [
-            .. asked.Balls.Select(ball => ball with { Start = new BallState(ball.Start.Position, default, default) }),
-        ];
+        int? next = request.NextBall is { } ball ? request.Scene.IndexOf(ball) : null;
         return new WaysQuestion(
-            request, new ShotSetup(asked.Equipment, balls), request.Scene.IndexOf(request.CueBall!),
-            request.Scene.IndexOf(request.Ball),
-            request.NextBall is { } next ? request.Scene.IndexOf(next) : null,
-            asked.Stroke?.Stroke.Elevation ?? 0.0);
+            request, WayShot.AtRest(asked), request.Scene.IndexOf(request.CueBall!),
+            request.Scene.IndexOf(request.Ball), next, asked.Stroke?.Stroke.Elevation ?? 0.0);
     }
 }

@@ -11,7 +11,7 @@ public static class WayWords
     /// a ball's width (common practice, no source).</summary>
     public const double Straight = 0.5 * Math.PI / 180;
 
-    /// <summary>A route: "cross-side bank off right into left-side".</summary>
+    /// <summary>A route: "cross-side bank off right into left-side, natural".</summary>
     /// <param name="route">The route.</param>
     /// <param name="cut">The cut at the contact, radians; null if it is not known: then a pot is only called a
     /// pot.</param>
@@ -22,7 +22,7 @@ public static class WayWords
         string into = $"into {TableWords.Of(route.Pocket)}";
         string shot = route.ObjectBall.Count == 0
             ? $"{PotName(cut)} {into}"
-            : $"{Crossing(crossing)}{BankName(route)} off {List(route.ObjectBall)} {into}";
+            : $"{BankName(route)} off {List(route.ObjectBall)} {into}{Crossing(crossing)}";
         return route.CueBall.Count == 0 ? shot : $"kick off {List(route.CueBall)}, then {shot}";
     }
 
@@ -91,13 +91,14 @@ public static class WayWords
         cut is not { } angle ? "pot" : Math.Abs(angle) < Straight ? "straight pot" : "cut";
 
     // Natural and crossing are said of banks only; a bank that is straight in, or hit full, is neither.
-    private static string Crossing(bool? crossing) => crossing switch { true => "crossing ", false => "natural ", _ => "" };
+    private static string Crossing(bool? crossing) =>
+        crossing switch { true => ", crossing", false => ", natural", _ => "" };
 
     private static string BankName(WayRoute route)
     {
         IReadOnlyList<CushionName> off = route.ObjectBall;
         if (off.Count > 1)
-            return off.Count > 2 ? "three-rail bank" : AreOpposite(off) ? "two-rail bank, opposite cushions," : "two-rail bank";
+            return off.Count > 2 ? "three-rail bank" : AreOpposite(off) ? "two-rail bank back and forth" : "two-rail bank";
         bool sidePocket = route.Pocket is PocketName.LeftSide or PocketName.RightSide;
         bool across = off[0] is CushionName.Left or CushionName.Right;
         return (across, sidePocket) switch
@@ -109,8 +110,7 @@ public static class WayWords
         };
     }
 
-    private static bool AreOpposite(IReadOnlyList<CushionName> off) =>
-        IsLong(off[0]) == IsLong(off[1]);
+    private static bool AreOpposite(IReadOnlyList<CushionName> off) => IsLong(off[0]) == IsLong(off[1]);
 
     private static bool IsLong(CushionName cushion) => cushion is CushionName.Left or CushionName.Right;
 
@@ -118,7 +118,7 @@ public static class WayWords
     {
         1 => TableWords.Of(cushions[0]),
         2 => $"{TableWords.Of(cushions[0])} and {TableWords.Of(cushions[1])}",
-        _ => $"{string.Join(", ", cushions.Take(cushions.Count - 1).Select(TableWords.Of))} and {TableWords.Of(cushions[^1])}",
+        _ => $"{string.Join(", ", cushions.SkipLast(1).Select(TableWords.Of))} and {TableWords.Of(cushions[^1])}",
     };
 
     private static string Count(int count) => count switch { 1 => "one", 2 => "two", _ => "three" };

@@ -1,7 +1,5 @@
 using Longrail.Coaching.Contrasts;
-using Longrail.Physics.Shots;
 using Longrail.Physics.Shots.Readings;
-using Longrail.Scenes.Compiling;
 
 namespace Longrail.Coaching.Ways.Words;
 
@@ -41,11 +39,8 @@ public static class WaysNotes
         ];
     }
 
-    private static IReadOnlyList<string> CautionsOf(WaysRequest request, Way way)
-    {
-        ReadyScene? ready = SceneCompiler.Compile(WayScene.Of(request, way)).Ready;
-        return ready is null ? [] : TraceReadings.Of(ShotRunner.Run(ready.Setup), null).Shot.Cautions;
-    }
+    private static IReadOnlyList<string> CautionsOf(WaysRequest request, Way way) =>
+        TraceReadings.Of(WayShot.Of(request, way.Stroke.Stroke)).Shot.Cautions;
 
     // Where the rebounds do not lead there is nothing to learn but that there are many such routes.
     private static string Named(NoWay[] group)
