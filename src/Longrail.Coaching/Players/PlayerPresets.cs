@@ -1,3 +1,5 @@
+using Longrail.Scenes.Players;
+
 namespace Longrail.Coaching.Players;
 
 /// <summary>Players to start from. Their error sizes are assumptions.</summary>
@@ -15,20 +17,28 @@ public static class PlayerPresets
     private const double Degree = Math.PI / 180;
     private const double Millimetre = 1e-3;
 
-    /// <summary>The presets, the least steady first.</summary>
+    /// <summary>The presets in the order of <see cref="PlayerLevel"/>, the least steady first.</summary>
     public static IReadOnlyList<Player> All { get; } =
     [
-        new("beginner", 0.55 * Degree, 0.12, 2.0 * Millimetre, 3.0 * Millimetre, 1.5 * Degree),
-        new("club", 0.18 * Degree, 0.06, 0.8 * Millimetre, 1.5 * Millimetre, 1.0 * Degree),
-        new("county", 0.085 * Degree, 0.035, 0.4 * Millimetre, 0.8 * Millimetre, 0.5 * Degree),
-        new("national", 0.045 * Degree, 0.02, 0.2 * Millimetre, 0.5 * Millimetre, 0.3 * Degree),
+        Preset(PlayerLevel.Beginner, 0.55, 12, 2.0, 3.0, 1.5),
+        Preset(PlayerLevel.Club, 0.18, 6, 0.8, 1.5, 1.0),
+        Preset(PlayerLevel.County, 0.085, 3.5, 0.4, 0.8, 0.5),
+        Preset(PlayerLevel.National, 0.045, 2, 0.2, 0.5, 0.3),
     ];
 
     /// <summary>The player that is taken where none is named.</summary>
-    public static Player Default => All[1];
+    public static Player Default => Of(PlayerLevel.Club);
+
+    /// <summary>The preset of a level.</summary>
+    public static Player Of(PlayerLevel level) => All[(int)level];
 
     /// <summary>The preset of that name, or null.</summary>
     /// <param name="name">The name; capitals do not count.</param>
-    public static Player? Named(string name) =>
-        All.FirstOrDefault(player => player.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
+    public static Player? Named(string name) => PlayerWords.Level(name) is { } level ? Of(level) : null;
+
+    private static Player Preset(
+        PlayerLevel level, double aimDegrees, double speedPercent, double acrossMillimetres, double upMillimetres,
+        double elevationDegrees) => new(
+        PlayerWords.Of(level), aimDegrees * Degree, speedPercent / 100, acrossMillimetres * Millimetre,
+        upMillimetres * Millimetre, elevationDegrees * Degree);
 }

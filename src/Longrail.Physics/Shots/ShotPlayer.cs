@@ -73,14 +73,15 @@ public sealed class ShotPlayer
     }
 
     /// <summary>How near two balls of the last shot came to each other after they had parted: the smallest minimum of
-    /// the clear distance between them; where they only drew apart, the distance at the end (of the shot, or when one
-    /// dropped).</summary>
+    /// the clear distance between them; where they only drew apart, the distance at the end (of the time looked at, or
+    /// when one dropped).</summary>
     /// <param name="a">Index of one ball.</param>
     /// <param name="b">Index of the other.</param>
     /// <param name="parted">When they parted, seconds.</param>
+    /// <param name="until">How long to look, seconds; at most to the end of the shot.</param>
     /// <returns>Metres, not negative but for rounding; null if they parted at the very end.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such ball in the last shot.</exception>
-    public double? ClosestAfter(int a, int b, double parted)
+    public double? ClosestAfter(int a, int b, double parted, double until = double.PositiveInfinity)
     {
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)a, (uint)_balls);
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)b, (uint)_balls);
@@ -94,6 +95,7 @@ public sealed class ShotPlayer
 
         double reach = BallContact.Reach(_loop.RadiusOf(a), _loop.RadiusOf(b));
         return KissGap.After(
-            CollectionsMarshal.AsSpan(_first), CollectionsMarshal.AsSpan(_second), reach, parted, _loop.Now)?.Gap;
+            CollectionsMarshal.AsSpan(_first), CollectionsMarshal.AsSpan(_second), reach, parted,
+            Math.Min(until, _loop.Now))?.Gap;
     }
 }

@@ -14,8 +14,16 @@ namespace Longrail.Coaching.Ways.Chances;
 /// ball that went down with the first counts nothing either.</remarks>
 internal sealed class NextPot
 {
+    /// <summary>A ball may clip a cushion beside the pocket.</summary>
+    private const int StrayCushions = 1;
+
+    /// <summary>More places than these are not played from: they would not narrow the interval enough to be worth their
+    /// time. The places are independent of each other, so the first are as good as any.</summary>
+    private const int MostPlaces = 200;
+
     private readonly WayOddsRequest _request;
     private readonly int _ball;
+    private readonly ShotPlayer _player = new();
     private readonly PocketOutline[] _pockets;
     private readonly double _contact;
     private readonly double _direction;
@@ -42,15 +50,16 @@ internal sealed class NextPot
 
     /// <summary>Plays the shot once from each layout.</summary>
     /// <param name="layouts">The balls after each made ball.</param>
-    /// <param name="shots">How many strokes these came from.</param>
+    /// <param name="made">The chance to make the first ball.</param>
     /// <param name="errors">The player's errors.</param>
     /// <param name="stop">Ends it early.</param>
     public NextShot Of(
-        IReadOnlyList<IReadOnlyList<Vec2?>> layouts, int shots, StrokeErrors errors, CancellationToken stop)
+        IReadOnlyList<IReadOnlyList<Vec2?>> layouts, Odds made, StrokeErrors errors, CancellationToken stop)
     {
+        int places = Math.Min(layouts.Count, MostPlaces);
         int potted = 0;
         int[] played = new int[_pockets.Length];
-        for (int i = 0; i < layouts.Count; i++)
+        for (int i = 0; i < places; i++)
         {
             if (i % 16 == 0) stop.ThrowIfCancellationRequested();
             if (Easiest(layouts[i]) is not { } pot) continue;
@@ -58,13 +67,14 @@ internal sealed class NextPot
             if (IsPotted(layouts[i], pot, errors, (ulong)i)) potted++;
         }
 
-        int most = Array.IndexOf(played, played.Length > 0 ? played.Max() : 0);
+        int most = played.Length > 0 ? Array.IndexOf(played, played.Max()) : -1;
         bool any = most >= 0 && played[most] > 0;
+        var odds = Odds.Of(potted, places);
         return new NextShot(
             any ? _pockets[most].Name : null,
             any ? CutFromTheMean(layouts, _pockets[most]) : null,
-            Odds.Of(potted, layouts.Count),
-            (double)potted / shots);
+            odds,
+            made.Share * odds.Share);
     }
 
     private double? CutFromTheMean(IReadOnlyList<IReadOnlyList<Vec2?>> layouts, PocketOutline pocket)
@@ -121,11 +131,11 @@ internal sealed class NextPot
             balls.Add(_request.Setup.Balls[i] with { Start = BallState.AtRest(place) });
         }
 
-        var player = new StrokePlayer(new ShotSetup(_request.Setup.Equipment, balls), cueBall);
+        var player = new StrokePlayer(new ShotSetup(_request.Setup.Equipment, balls), cueBall, _player);
         var template = new Stroke(pot.Approach, PotSpeed.Of(pot, _request.Setup.Equipment), 0, 0, _request.Elevation);
         if (PotAim.Of(player, cueBall, ball, pot, _contact, template) is not { } meant) return false;
         if (errors.Played(meant, number, player.Grip) is not { } stroke) return false;
-        var watch = new FateWatch(cueBall, ball, pot.Pocket, endsOnMiss: true);
+        var watch = new FateWatch(cueBall, ball, pot.Pocket, StrayCushions, endsOnMiss: true);
         return player.Play(stroke, ref watch) == StopReason.AtRest && watch.Made;
     }
 }

@@ -10,7 +10,7 @@ internal sealed class StrokePlayer
     /// <summary>Longer than any shot on a table; a search must not hang on a freak.</summary>
     private static readonly ShotOptions _options = new(MaxTime: 60, MaxEvents: 5_000);
 
-    private readonly ShotPlayer _player = new();
+    private readonly ShotPlayer _player;
     private readonly ShotBall[] _balls;
     private readonly ShotSetup _setup;
     private readonly int _cueBall;
@@ -18,8 +18,10 @@ internal sealed class StrokePlayer
     /// <summary>Takes a layout.</summary>
     /// <param name="setup">Equipment and balls at rest.</param>
     /// <param name="cueBall">Index of the ball that is struck.</param>
-    public StrokePlayer(ShotSetup setup, int cueBall)
+    /// <param name="player">One to play with that has been used before, and is warm.</param>
+    public StrokePlayer(ShotSetup setup, int cueBall, ShotPlayer? player = null)
     {
+        _player = player ?? new ShotPlayer();
         _balls = [.. setup.Balls];
         _setup = setup with { Balls = _balls, Stroke = null };
         _cueBall = cueBall;

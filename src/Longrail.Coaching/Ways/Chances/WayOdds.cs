@@ -8,12 +8,16 @@ namespace Longrail.Coaching.Ways.Chances;
 public static class WayOdds
 {
     /// <summary>Every candidate stroke is played this often before the better ones go on.</summary>
-    private const int FirstHeat = 48;
+    private const int FirstHeat = 32;
 
     /// <summary>How often the better ones are played again.</summary>
-    private const int SecondHeat = 144;
+    private const int SecondHeat = 64;
 
     private const int SecondHeatStrokes = 3;
+
+    /// <summary>One final stroke in so many is followed to its end even when the ball is missed: the scratches are counted
+    /// on these. The others end with the miss, which saves half the time.</summary>
+    private const int FollowedInOne = 4;
 
     // Parts of a way's random stream. The final strokes are fresh: counting those that chose the stroke would flatter
     // it.
@@ -41,7 +45,7 @@ public static class WayOdds
         if (way.Strokes.Count == 0) throw new ArgumentException("The way has no stroke.", nameof(way));
 
         ulong key = KeyOf(request.Seed, way.Route);
-        var trials = new WayTrials(request, way.Route.Pocket);
+        var trials = new WayTrials(request, way.Route);
         NextPot? next = request.NextBall is { } ball ? new NextPot(request, ball) : null;
         FoundStroke best = Race(way.Strokes, trials, next, Errors(request, key, HeatPart), stop);
 
@@ -50,7 +54,8 @@ public static class WayOdds
         for (int i = 0; i < request.Shots; i++)
         {
             if (i % 16 == 0) stop.ThrowIfCancellationRequested();
-            tally.Add(trials.Strayed(best.Stroke, errors, (ulong)i, endsOnMiss: false));
+            bool isFollowed = i % FollowedInOne == 0;
+            tally.Add(trials.Strayed(best.Stroke, errors, (ulong)i, endsOnMiss: !isFollowed), isFollowed);
         }
 
         Trial meant = trials.AsMeant(best.Stroke, out double cut);
@@ -64,11 +69,11 @@ public static class WayOdds
             HitFraction = 1 - Math.Abs(Math.Sin(cut)),
             AimPoint = StickLine.AimPoint(
                 request.Setup.Balls[request.CueBall].Start.Position, best.Stroke.Aim, request.Setup.Equipment.Table),
-            Made = Statistics.Odds.Of(tally.Made, request.Shots),
-            Scratch = Statistics.Odds.Of(tally.Scratches, request.Shots),
+            Made = tally.Made,
+            Scratch = tally.Scratch,
             Kiss = tally.Kiss(meant.Gap),
             Rest = RestEllipse.Of(tally.RestPlaces(request.CueBall)),
-            Next = next?.Of(tally.Layouts, request.Shots, Errors(request, key, NextPart), stop),
+            Next = next?.Of(tally.Layouts, tally.Made, Errors(request, key, NextPart), stop),
         };
     }
 

@@ -8,23 +8,30 @@ internal sealed class WayTally
 {
     private readonly List<IReadOnlyList<Vec2?>> _layouts = [];
     private readonly List<double> _gaps = [];
+    private int _trials;
+    private int _followed;
+    private int _scratches;
     private int _met;
     private int _kisses;
 
-    /// <summary>How often the ball was made.</summary>
-    public int Made => _layouts.Count;
+    /// <summary>The chance to make the ball.</summary>
+    public Odds Made => Odds.Of(_layouts.Count, _trials);
 
-    /// <summary>How often the cue ball went down.</summary>
-    public int Scratches { get; private set; }
+    /// <summary>The chance that the cue ball goes down, from the strokes that were followed to their end.</summary>
+    public Odds Scratch => Odds.Of(_scratches, _followed);
 
     /// <summary>How the balls lie after each made ball.</summary>
     public IReadOnlyList<IReadOnlyList<Vec2?>> Layouts => _layouts;
 
     /// <summary>Counts one more.</summary>
-    public void Add(Trial trial)
+    /// <param name="trial">How the stroke turned out.</param>
+    /// <param name="isFollowed">Whether it was followed to its end whatever happened.</param>
+    public void Add(Trial trial, bool isFollowed)
     {
+        _trials++;
+        if (isFollowed) _followed++;
+        if (isFollowed && trial.Scratched) _scratches++;
         if (trial.Places is { } places) _layouts.Add(places);
-        if (trial.Scratched) Scratches++;
         if (trial.Met) _met++;
         if (trial.Kissed) _kisses++;
         if (trial.Gap is { } gap) _gaps.Add(gap);

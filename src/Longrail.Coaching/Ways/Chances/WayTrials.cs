@@ -1,6 +1,5 @@
 using Longrail.Coaching.Players;
 using Longrail.Physics.Contacts;
-using Longrail.Physics.Equipment;
 using Longrail.Physics.Geometry;
 using Longrail.Physics.Motion;
 using Longrail.Physics.Shots;
@@ -8,8 +7,12 @@ using Longrail.Physics.Shots;
 namespace Longrail.Coaching.Ways.Chances;
 
 /// <summary>Plays a player's strokes of a way.</summary>
-internal sealed class WayTrials(WayOddsRequest request, PocketName pocket)
+internal sealed class WayTrials(WayOddsRequest request, WayRoute route)
 {
+    /// <summary>The ball may clip one cushion beside the route, as it often does on its last inches; farther travels are
+    /// luck, and are not promised to anybody.</summary>
+    private const int StrayCushions = 1;
+
     private readonly StrokePlayer _player = new(request.Setup, request.CueBall);
 
     /// <summary>The stroke as it was meant.</summary>
@@ -18,7 +21,7 @@ internal sealed class WayTrials(WayOddsRequest request, PocketName pocket)
     /// meet.</param>
     public Trial AsMeant(Stroke meant, out double cut)
     {
-        var watch = new FateWatch(request.CueBall, request.ObjectBall, pocket, endsOnMiss: false);
+        var watch = Watch(endsOnMiss: false);
         StopReason ended = _player.Play(meant, ref watch);
         cut = watch.Cut;
         return ToTrial(in watch, ended);
@@ -32,17 +35,20 @@ internal sealed class WayTrials(WayOddsRequest request, PocketName pocket)
     public Trial Strayed(Stroke meant, StrokeErrors errors, ulong number, bool endsOnMiss)
     {
         if (errors.Played(meant, number, _player.Grip) is not { } stroke) return Trial.Miscue;
-        var watch = new FateWatch(request.CueBall, request.ObjectBall, pocket, endsOnMiss);
+        var watch = Watch(endsOnMiss);
         StopReason ended = _player.Play(stroke, ref watch);
         return ToTrial(in watch, ended);
     }
+
+    private FateWatch Watch(bool endsOnMiss) => new(
+        request.CueBall, request.ObjectBall, route.Pocket, route.ObjectBall.Count + StrayCushions, endsOnMiss);
 
     private Trial ToTrial(in FateWatch watch, StopReason ended)
     {
         bool met = !double.IsNaN(watch.Met);
         double? gap = null;
         if (watch.Kissed) gap = 0;
-        else if (met) gap = _player.Shot.ClosestAfter(request.CueBall, request.ObjectBall, watch.Met);
+        else if (met) gap = _player.Shot.ClosestAfter(request.CueBall, request.ObjectBall, watch.Met, watch.Decided);
         // A shot that never comes to rest within the limits leaves nobody a ball in hand: it counts as a miss.
         bool made = watch.Made && ended == StopReason.AtRest;
         return new Trial(made, watch.Scratched, met, watch.Kissed, gap, made ? Places() : null);

@@ -1,4 +1,5 @@
 using Longrail.Physics.Contacts;
+using Longrail.Physics.Geometry;
 using Longrail.Physics.Motion;
 
 namespace Longrail.Physics.Shots.Readings;
@@ -33,8 +34,8 @@ internal readonly record struct KissGap(double Gap, double Time)
         double distance = 0;
         while (time < duration)
         {
-            MotionSegment s = first[i];
-            MotionSegment t = second[j];
+            ref readonly MotionSegment s = ref first[i];
+            ref readonly MotionSegment t = ref second[j];
             if (s.Phase == MotionPhase.Pocketed || t.Phase == MotionPhase.Pocketed) break;
             double nextA = i + 1 < first.Length ? first[i + 1].StartTime : duration;
             double nextB = j + 1 < second.Length ? second[j + 1].StartTime : duration;
@@ -70,15 +71,18 @@ internal readonly record struct KissGap(double Gap, double Time)
         return new KissGap(least - reach, when);
     }
 
-    private static (double Distance, double Time) Closest(MotionSegment s, MotionSegment t, double from, double to)
+    private static (double Distance, double Time) Closest(
+        in MotionSegment s, in MotionSegment t, double from, double to)
     {
         double low = from;
         double high = to;
         if (Rate(s, t, low) >= 0) return (Distance(s, t, low), low);
         if (Rate(s, t, high) <= 0) return (Distance(s, t, high), high);
+        // To the last bit: a stretch is halved until its ends are neighbours.
         for (int k = 0; k < 60; k++)
         {
             double middle = 0.5 * (low + high);
+            if (middle <= low || middle >= high) break;
             if (Rate(s, t, middle) < 0) low = middle;
             else high = middle;
         }
@@ -86,14 +90,21 @@ internal readonly record struct KissGap(double Gap, double Time)
         return (Distance(s, t, high), high);
     }
 
-    private static double Distance(MotionSegment s, MotionSegment t, double time) => s.At(time).Position.DistanceTo(t.At(time).Position);
+    private static double Distance(in MotionSegment s, in MotionSegment t, double time) =>
+        PositionAt(s, time).DistanceTo(PositionAt(t, time));
 
-    private static double Rate(MotionSegment s, MotionSegment t, double time)
+    private static double Rate(in MotionSegment s, in MotionSegment t, double time) =>
+        (PositionAt(s, time) - PositionAt(t, time)).Dot(VelocityAt(s, time) - VelocityAt(t, time));
+
+    // The centre alone, without the spin, of which a search asks too often.
+    private static Vec2 PositionAt(in MotionSegment s, double time)
     {
-        BallState a = s.At(time);
-        BallState b = t.At(time);
-        return (a.Position - b.Position).Dot(a.Velocity - b.Velocity);
+        double past = time - s.StartTime;
+        return s.Start.Position + past * (s.Start.Velocity + (0.5 * past) * s.Acceleration);
     }
+
+    private static Vec2 VelocityAt(in MotionSegment s, double time) =>
+        s.Start.Velocity + (time - s.StartTime) * s.Acceleration;
 
     private static int IndexAt(ReadOnlySpan<MotionSegment> segments, double time)
     {
