@@ -15,7 +15,7 @@ internal sealed class WaysTerminal : IProgress<WaysProgress>
 
     private static readonly TimeSpan _interval = TimeSpan.FromMilliseconds(80);
 
-    private volatile WaysProgress _latest = new(0, "searching", [], 0);
+    private volatile WaysProgress _latest = new(0, "searching", []);
 
     /// <inheritdoc/>
     public void Report(WaysProgress value) => _latest = value;
@@ -45,7 +45,7 @@ internal sealed class WaysTerminal : IProgress<WaysProgress>
     {
         int full = (int)Math.Round(BarWidth * progress.Done);
         string bar = new string('#', full) + new string('.', BarWidth - full);
-        string found = progress.Found == 1 ? "1 way" : $"{progress.Found} ways";
+        string found = progress.Ways.Count == 1 ? "1 way" : $"{progress.Ways.Count} ways";
         var lines = new List<string>
         {
             string.Create(

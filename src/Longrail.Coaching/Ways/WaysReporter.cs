@@ -1,34 +1,28 @@
+using Longrail.Coaching.Ways.Chances;
+
 namespace Longrail.Coaching.Ways;
 
 /// <summary>Tells how far a run has come; may be called from any thread.</summary>
 internal sealed class WaysReporter(WaysOrder order, IProgress<WaysProgress>? progress)
 {
     private readonly Lock _lock = new();
-    private readonly List<Way> _ways = [];
+    private readonly Dictionary<WayRoute, Way> _ways = [];
     private IReadOnlyList<Way> _ranked = [];
     private string _stage = "searching";
     private double _done;
-    private int _found;
 
-    /// <summary>A way was found; its odds are not known yet.</summary>
-    internal void Found()
-    {
-        lock (_lock)
-        {
-            _found++;
-            Report();
-        }
-    }
+    /// <summary>Whether anybody is told.</summary>
+    internal bool IsWatched => progress is not null;
 
-    /// <summary>A way's odds are known.</summary>
+    /// <summary>A way's odds are known, or known better than before.</summary>
     internal void Add(Way way)
     {
+        if (progress is null)
+            return;
         lock (_lock)
         {
-            _ways.Add(way);
-            _found = Math.Max(_found, _ways.Count);
-            if (progress is not null)
-                _ranked = WaysOrdering.Of([.. _ways], order);
+            _ways[way.Route] = way;
+            _ranked = WayRanking.Ranked([.. _ways.Values], order);
             Report();
         }
     }
@@ -44,7 +38,7 @@ internal sealed class WaysReporter(WaysOrder order, IProgress<WaysProgress>? pro
         }
     });
 
-    private void Report() => progress?.Report(new WaysProgress(_done, _stage, _ranked, _found));
+    private void Report() => progress?.Report(new WaysProgress(_done, _stage, _ranked));
 
     private sealed class Stage(Action<double> report) : IProgress<double>
     {

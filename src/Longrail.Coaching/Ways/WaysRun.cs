@@ -1,18 +1,20 @@
 using System.Collections.Concurrent;
+using Longrail.Coaching.Ways.Chances;
+using Longrail.Coaching.Ways.Search;
 
 namespace Longrail.Coaching.Ways;
 
-/// <summary>One run: the search, and the odds of each way as it turns up.</summary>
+/// <summary>One run: the search, then the odds of every way.</summary>
 /// <remarks>The odds of a way depend on the question and the way alone, and ways are put together in the search's own
 /// order, so the answer does not depend on which thread did what. Only where the run was stopped does it.</remarks>
 internal sealed class WaysRun
 {
-    /// <summary>Strokes from which odds are counted: about 3 % either way at the most.</summary>
+    /// <summary>Strokes from which odds are counted: 3 % either way at the most.</summary>
     internal const int Strokes = 1000;
 
-    /// <summary>Strokes from which the odds of a stopped run are counted, where they were not known yet; their interval
-    /// is as wide as it should be.</summary>
-    internal const int StrokesInAHurry = 100;
+    /// <summary>Strokes from which odds are counted while the search goes on, and for ways whose odds a stopped run did
+    /// not come to; their interval is as wide as it should be.</summary>
+    internal const int StrokesInAHurry = 80;
 
     // What a search takes of the whole; the odds take the rest.
     private const double SearchPart = 0.6;
@@ -24,7 +26,7 @@ internal sealed class WaysRun
     private readonly WaysParts _parts;
     private readonly WaysReporter _reporter;
     private readonly CancellationToken _stop;
-    private readonly ConcurrentDictionary<FoundWay, Lazy<Way?>> _odds = new(ReferenceEqualityComparer.Instance);
+    private readonly ConcurrentDictionary<WayRoute, Way> _early = new();
 
     internal WaysRun(
         WaysQuestion question, WaysParts parts, IProgress<WaysProgress>? progress, CancellationToken stop)
@@ -35,74 +37,48 @@ internal sealed class WaysRun
         _stop = stop;
     }
 
-    private int Threads => _question.Request.Threads;
-
     internal WaysAnswer Answer()
     {
-        WaysFound found = Search();
-        AddOdds(found.Ways);
-        Way?[] ways = [.. found.Ways.Select(way => _odds.TryGetValue(way, out Lazy<Way?>? odds) ? odds.Value : null)];
+        WaySearchResult found = _parts.Search(_question, Early, _reporter.Part("searching", 0, SearchPart), _stop);
+        var ways = new Way?[found.Ways.Count];
+        AddOdds(found.Ways, ways, Strokes, _stop);
         bool stopped = found.IsPartial || ways.Contains(null);
         if (stopped)
             AddInAHurry(found.Ways, ways);
 
-        IReadOnlyList<Way> ranked = WaysOrdering.Of([.. ways.OfType<Way>()], _question.Request.Order);
-        string? reason = ranked.Count < 2 ? null : WaysOrdering.Reason(ranked[0], ranked[1], _question.Request);
+        IReadOnlyList<Way> ranked = WayRanking.Ranked([.. ways.OfType<Way>()], _question.Request.Order);
+        string? reason = ranked.Count < 2 ? null : WayRanking.Reason(ranked[0], ranked[1], _question.Request);
         return new WaysAnswer(_question.Request, ranked, found.NotPlayable, reason, stopped, found.ShotsPlayed);
     }
 
-    // With more than one thread, one looks after the odds while the others search, so that the first ways are there
-    // early.
-    private WaysFound Search()
+    // While it is searched, whoever watches sees rough odds of the strokes that were found first.
+    private void Early(FoundWay way)
     {
-        using var queue = new BlockingCollection<FoundWay>();
-        Task? early = Threads > 1 ? Task.Run(() => AddOddsEarly(queue), CancellationToken.None) : null;
-        try
-        {
-            return _parts.Search(
-                _question,
-                way =>
-                {
-                    _reporter.Found();
-                    if (early is null)
-                        _ = OddsOf(way).Value;
-                    else
-                        queue.Add(way);
-                },
-                _reporter.Part("searching", 0, SearchPart),
-                _stop);
-        }
-        finally
-        {
-            queue.CompleteAdding();
-            early?.GetAwaiter().GetResult();
-        }
+        if (_reporter.IsWatched && Odds(way, StrokesInAHurry, _stop) is { } odds)
+            _early[way.Route] = odds;
     }
 
-    private void AddOddsEarly(BlockingCollection<FoundWay> queue)
-    {
-        foreach (FoundWay way in queue.GetConsumingEnumerable())
-        {
-            // Once the search is over all threads go through what is left.
-            if (queue.IsAddingCompleted)
-                return;
-            _ = OddsOf(way).Value;
-        }
-    }
-
-    private void AddOdds(IReadOnlyList<FoundWay> ways)
+    private void AddOdds(IReadOnlyList<FoundWay> found, Way?[] ways, int strokes, CancellationToken stop)
     {
         IProgress<double> progress = _reporter.Part("odds", SearchPart, 1);
         int done = 0;
-        var options = new ParallelOptions { MaxDegreeOfParallelism = Threads };
-        Parallel.ForEach(Partitioner.Create(ways, EnumerablePartitionerOptions.NoBuffering), options, way =>
+        int[] missing = [.. Enumerable.Range(0, ways.Length).Where(i => ways[i] is null)];
+        var options = new ParallelOptions { MaxDegreeOfParallelism = _question.Request.Threads };
+        Parallel.ForEach(Partitioner.Create(missing, EnumerablePartitionerOptions.NoBuffering), options, i =>
         {
-            _ = OddsOf(way).Value;
-            progress.Report((double)Interlocked.Increment(ref done) / ways.Count);
+            ways[i] = Odds(found[i], strokes, stop);
+            progress.Report((double)Interlocked.Increment(ref done) / missing.Length);
         });
     }
 
-    private Lazy<Way?> OddsOf(FoundWay way) => _odds.GetOrAdd(way, key => new Lazy<Way?>(() => Odds(key, Strokes, _stop)));
+    // A stopped run tells what it knows: ways that were found get odds from fewer strokes while there is time.
+    private void AddInAHurry(IReadOnlyList<FoundWay> found, Way?[] ways)
+    {
+        for (int i = 0; i < ways.Length; i++)
+            ways[i] ??= _early.GetValueOrDefault(found[i].Route);
+        using var hurry = new CancellationTokenSource(_lastWords);
+        AddOdds(found, ways, StrokesInAHurry, hurry.Token);
+    }
 
     private Way? Odds(FoundWay way, int strokes, CancellationToken stop)
     {
@@ -118,16 +94,5 @@ internal sealed class WaysRun
         {
             return null;
         }
-    }
-
-    // A stopped run tells what it knows: ways that were found get odds from fewer strokes while there is time.
-    private void AddInAHurry(IReadOnlyList<FoundWay> found, Way?[] ways)
-    {
-        using var hurry = new CancellationTokenSource(_lastWords);
-        var options = new ParallelOptions { MaxDegreeOfParallelism = Threads };
-        IEnumerable<int> missing = Enumerable.Range(0, ways.Length).Where(i => ways[i] is null);
-        Parallel.ForEach(
-            Partitioner.Create(missing, EnumerablePartitionerOptions.NoBuffering), options,
-            i => ways[i] = Odds(found[i], StrokesInAHurry, hurry.Token));
     }
 }

@@ -68,6 +68,7 @@ public static class WayWords
         LeewayLimit.TooSlow => "too slow",
         LeewayLimit.MissedBall => "misses the ball",
         LeewayLimit.Miscue => "miscue",
+        LeewayLimit.Scratch => "scratch",
         _ => "no miss seen",
     };
 

@@ -8,7 +8,7 @@ public static class WaysTerms
     private static readonly string[] _limits =
     [
         "near-jaw", "far-jaw", "double-kiss", "other-ball", "other-cushion", "too-slow", "missed-ball", "miscue",
-        "not-reached",
+        "scratch", "not-reached",
     ];
 
     private static readonly string[] _reasons =
