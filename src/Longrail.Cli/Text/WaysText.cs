@@ -20,19 +20,20 @@ public static class WaysText
 
     /// <summary>The text, ending with a line break.</summary>
     /// <param name="answer">The answer to a question in which nothing was wrong.</param>
-    /// <param name="detailed">How many of the ways are told in full.</param>
-    public static string Of(WaysAnswer answer, int detailed = 1)
+    /// <param name="listed">How many of the ways are listed, from the best on.</param>
+    /// <param name="detailed">How many of these are told in full.</param>
+    public static string Of(WaysAnswer answer, int listed = int.MaxValue, int detailed = 1)
     {
         var text = new StringBuilder();
         AppendHead(text, answer);
         if (answer.IsPartial)
             Lines(text, [WaysNotes.PartialMark, ""]);
         if (answer.Ways.Count > 0)
-            AppendWays(text, answer, detailed);
+            AppendWays(text, answer, listed, Math.Min(listed, detailed));
         else
             Lines(text, [$"No way was found to make {answer.Request.Ball}.", ""]);
         AppendNotPlayable(text, answer);
-        AppendFoot(text, answer);
+        AppendFoot(text, answer, listed);
         return text.ToString();
     }
 
@@ -65,10 +66,12 @@ public static class WaysText
         + Invariant($"{1000 * player.TipAcross:0.##} mm of tip across and {1000 * player.TipUp:0.##} up, ")
         + Invariant($"{player.Elevation * Degrees:0.##} deg of elevation");
 
-    private static void AppendWays(StringBuilder text, WaysAnswer answer, int detailed)
+    private static void AppendWays(StringBuilder text, WaysAnswer answer, int listed, int detailed)
     {
-        WaysTable table = WaysTable.Of(answer.Request, answer.Ways);
+        WaysTable table = WaysTable.Of(answer.Request, [.. answer.Ways.Take(listed)]);
         ColumnText.Append(text, table.Columns, table.Rows);
+        if (answer.Ways.Count > listed)
+            Lines(text, [$"and {answer.Ways.Count - listed} more (--top {answer.Ways.Count} lists them)"]);
         Lines(text, [""]);
         if (answer.Reason is { } reason)
             Lines(text, [$"A before B: {reason}", ""]);
@@ -93,9 +96,9 @@ public static class WaysText
         Lines(text, [""]);
     }
 
-    private static void AppendFoot(StringBuilder text, WaysAnswer answer)
+    private static void AppendFoot(StringBuilder text, WaysAnswer answer, int listed)
     {
-        IReadOnlyList<string> cautions = WaysNotes.Cautions(answer);
+        IReadOnlyList<string> cautions = WaysNotes.Cautions(answer, listed);
         foreach (string caution in cautions)
             Lines(text, PlainText.Wrapped(caution, Width, "Caution: ", "  "));
         if (cautions.Count > 0)

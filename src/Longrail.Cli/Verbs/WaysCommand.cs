@@ -86,7 +86,7 @@ internal sealed class WaysCommand : Command<WaysSettings>
         streams.Output.Write(
             settings.Json
                 ? WaysWriter.ToUtf8(answer)
-                : Encoding.UTF8.GetBytes(WaysText.Of(answer, settings.Details ? int.MaxValue : 1)));
+                : Encoding.UTF8.GetBytes(WaysText.Of(answer, settings.TopAsked, settings.Details ? int.MaxValue : 1)));
         streams.Output.Flush();
         if (settings.Save is { } folder && WaysFolder.Write(answer, folder) is { } notSaved)
         {

@@ -12,10 +12,11 @@ internal static class WaysDetails
     private const double InsetRadius = 78;
     private const double InsetWidth = 260;
     private const double Size = 21;
+    private const int MostNotes = 2;
 
     internal static double Height(WaysDrawing ways)
     {
-        double notes = LineHeight * (ways.Notes.Count + (ways.Reason is null ? 0 : 1));
+        double notes = LineHeight * (Math.Min(ways.Notes.Count, MostNotes) + (ways.Reason is null ? 0 : 1));
         return ways.Details.Count == 0 ? notes : Math.Max(HeadHeight + LineHeight * Rows(ways) + notes, 300);
     }
 
@@ -40,12 +41,12 @@ internal static class WaysDetails
             line += HeadHeight + LineHeight * Rows(ways);
         }
 
-        string[] sentences = ways.Reason is { } reason ? [$"A before B: {reason}", .. ways.Notes] : [.. ways.Notes];
+        string[] sentences = ways.Reason is { } reason ? [$"A before B: {reason}", .. ways.Notes.Take(MostNotes)] : [.. ways.Notes.Take(MostNotes)];
         foreach (string sentence in sentences)
         {
             line += LineHeight;
-            string text = TextWidth.Fit(SvgText.Clean(sentence), width, Ink.Small);
-            svg.Text(new SvgPoint(x, line - 6), text, new TextStyle(Ink.Small, Ink.Graphite));
+            string text = TextWidth.Fit(SvgText.Clean(sentence), width, Size);
+            svg.Text(new SvgPoint(x, line - 6), text, new TextStyle(Size, Ink.Graphite));
         }
 
         svg.End();

@@ -13,7 +13,7 @@ internal static class WaysSheet
 
     // The upper part: table and sketches. The lower part: table of numbers, the first in full, title block.
     private const double Divide = 1262;
-    private const double TableWidth = 1960;
+    private const double TableWidth = 1994;
     private const double SketchesLeft = Left + TableWidth + 24;
     private const double BlockTop = 1660;
 

@@ -26,7 +26,7 @@ public static class WayDetails
             ("aim", Invariant($"stick at {stroke.Aim * Degrees:0.00} deg, at {StrokeWords.Aim(way.AimPoint)}; ")
                 + Hit(way)),
             ("speed", $"{StrokeWords.Speed(stroke.Speed)}, "
-                + Invariant($"{lengths:0.0} table lengths of roll on this cloth, cushions not counted")),
+                + Invariant($"{lengths:0.0} table lengths of roll, cushions not counted")),
             ("tip", Tip(stroke, radius, equipment.Cue)),
         };
         AddLeeway(lines, way.Stroke.Leeway);
@@ -73,9 +73,9 @@ public static class WayDetails
 
     private static string Kiss(KissSpread kiss)
     {
-        string gap = kiss.Gap > 0 ? Invariant($"gap {Gap(kiss.Gap)} mm") : "double kiss at the stroke as meant";
-        return $"{gap}, nine strokes in ten {Gap(kiss.Low)} to {Gap(kiss.High)} mm, "
-            + $"double kiss in {WaysTable.Percent(kiss.Kisses)} %";
+        string gap = kiss.Gap > 0 ? Invariant($"gap {Gap(kiss.Gap)} mm") : "double kiss as meant";
+        return $"{gap}, nine in ten {Gap(kiss.Low)} to {Gap(kiss.High)} mm; "
+            + $"double kiss {WaysTable.Percent(kiss.Kisses)} %";
     }
 
     // Under a centimetre a millimetre is much.
@@ -87,7 +87,7 @@ public static class WayDetails
     {
         double along = rest.Mean.X / table.DiamondAlong;
         double across = rest.Mean.Y / table.DiamondAcross;
-        return Invariant($"{along:0.00} along, {across:0.00} across on average; nine in ten in an ellipse of ")
+        return Invariant($"{along:0.00} along, {across:0.00} across; nine in ten within an oval of ")
             + Invariant($"{2 * rest.HalfLength:0.00} x {2 * rest.HalfWidth:0.00} m");
     }
 

@@ -99,7 +99,7 @@ public static class WayWords
     {
         IReadOnlyList<CushionName> off = route.ObjectBall;
         if (off.Count > 1)
-            return off.Count > 2 ? "three-rail bank" : AreOpposite(off) ? "two-rail bank back and forth" : "two-rail bank";
+            return $"{Count(off.Count)}-rail bank";
         bool sidePocket = route.Pocket is PocketName.LeftSide or PocketName.RightSide;
         bool across = off[0] is CushionName.Left or CushionName.Right;
         return (across, sidePocket) switch
@@ -110,10 +110,6 @@ public static class WayWords
             _ => "bank along the table",
         };
     }
-
-    private static bool AreOpposite(IReadOnlyList<CushionName> off) => IsLong(off[0]) == IsLong(off[1]);
-
-    private static bool IsLong(CushionName cushion) => cushion is CushionName.Left or CushionName.Right;
 
     private static string List(IReadOnlyList<CushionName> cushions) => cushions.Count switch
     {

@@ -28,7 +28,7 @@ public sealed record WaysTable(IReadOnlyList<ContrastColumn> Columns, IReadOnlyL
         columns.AddRange(
         [
             new("made", "%", false), new("scratch", "%", true), new("way", "", false), new("speed", "m/s", true),
-            new("tip", "1/8 tip", false), new("aim at", "diamonds", false), new("leeway", "deg left, right", false),
+            new("tip", "tips", false), new("aim at", "diamonds", false), new("leeway", "deg left, right", false),
             new("kiss gap", "mm", true), new("cue ball rests", "along, across", false),
         ]);
         if (plans)
@@ -53,7 +53,7 @@ public sealed record WaysTable(IReadOnlyList<ContrastColumn> Columns, IReadOnlyL
         cells.AddRange(
         [
             Percent(way.Made), Invariant($"{100 * way.Scratch.Share:0}"), way.Words,
-            Invariant($"{stroke.Speed:0.00}"), StrokeWords.TipInEighths(stroke, radius, equipment.Cue),
+            Invariant($"{stroke.Speed:0.00}"), StrokeWords.TipInTips(stroke, radius, equipment.Cue),
             StrokeWords.Aim(way.AimPoint),
             Invariant($"{leeway.AimLeft.Amount * Degrees:0.00}, {leeway.AimRight.Amount * Degrees:0.00}"),
             way.Kiss is { } kiss ? Invariant($"{1000 * kiss.Gap:0}") : Nothing,
