@@ -69,7 +69,11 @@ public static class WaysText
     private static void AppendWays(StringBuilder text, WaysAnswer answer, int listed, int detailed)
     {
         WaysTable table = WaysTable.Of(answer.Request, [.. answer.Ways.Take(listed)]);
-        ColumnText.Append(text, table.Columns, table.Rows);
+        // The table is wide enough without; it is told with each way in full.
+        int[] columns = [.. Enumerable.Range(0, table.Columns.Count).Where(c => table.Columns[c].Name != WaysTable.Rests)];
+        ColumnText.Append(
+            text, [.. columns.Select(c => table.Columns[c])],
+            [.. table.Rows.Select(row => (IReadOnlyList<string>)[.. columns.Select(c => row[c])])]);
         if (answer.Ways.Count > listed)
             Lines(text, [$"and {answer.Ways.Count - listed} more (--top {answer.Ways.Count} lists them)"]);
         Lines(text, [""]);

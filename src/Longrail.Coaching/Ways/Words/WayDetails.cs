@@ -94,10 +94,9 @@ public static class WayDetails
     private static string Next(string ball, NextShot next)
     {
         string shot = next is { Pocket: { } pocket, Cut: { } cut }
-            ? $"{ball} into {TableWords.Of(pocket)}, {Cut(cut)} from the mean place, "
-            : $"{ball}: no straight pot from the mean place, ";
-        return $"{shot}goes down in {WaysTable.Percent(next.Odds)} %; "
-            + Invariant($"both balls in {100 * next.Plan:0} %");
+            ? $"{ball} into {TableWords.Of(pocket)}, {Cut(cut)} from there on average; "
+            : $"{ball}: no pot open from there on average; ";
+        return Invariant($"{shot}made {WaysTable.Percent(next.Odds)} %, both balls {100 * next.Plan:0} %");
     }
 
     private static string Cut(double cut) =>

@@ -23,7 +23,7 @@ public static class WayWords
         string shot = route.ObjectBall.Count == 0
             ? $"{PotName(cut)} {into}"
             : $"{BankName(route)} off {List(route.ObjectBall)} {into}{Crossing(crossing)}";
-        return route.CueBall.Count == 0 ? shot : $"kick off {List(route.CueBall)}, then {shot}";
+        return route.CueBall.Count == 0 ? shot : $"kick off {List(route.CueBall)}, {shot}";
     }
 
     /// <summary>What kind of shot a route is, without its cushions' names and its pocket: "cross-side bank",
