@@ -84,7 +84,7 @@ public static class WaysText
             Way way = answer.Ways[k];
             Lines(text, [$"{VariantLetter.Of(k)}: {way.Words}"]);
             foreach ((string name, string words) in WayDetails.Of(answer.Request, way))
-                Lines(text, [$"  {name,-6}  {words}"]);
+                Lines(text, PlainText.Wrapped(words, Width, $"  {name,-6}  ", "          "));
             Lines(text, [""]);
         }
     }

@@ -96,7 +96,7 @@ public sealed class WaysVerbTests : IDisposable
     [InlineData("--ball 9 --budget 0", "--budget: \"0\"; allowed: a time as \"2 s\", more than 0")]
     [InlineData("--ball 9 --budget 2m", "--budget: \"2m\"")]
     [InlineData("--ball 9 --top 0", "--top: \"0\"")]
-    [InlineData("--ball 9 --player nobody", "nobody")]
+    [InlineData("--ball 9 --player nobody", "--player: there is no player and no file \"nobody\"; allowed: beginner, club, county, national, or a player file")]
     [InlineData("--ball 9 --picture ways.gif", ".svg, .png or .pdf")]
     public void A_wrong_question_says_what_is_allowed(string args, string told)
     {
