@@ -19,12 +19,24 @@ public static class SceneInput
     /// <param name="streams">Where to read and where to print.</param>
     /// <param name="exitCode">What the program should return if there is no scene.</param>
     /// <returns>The ready scene, or null.</returns>
-    public static ReadyScene? Read(string file, ProgramStreams streams, out int exitCode)
+    public static ReadyScene? Read(string file, ProgramStreams streams, out int exitCode) =>
+        Read(file, streams, asLayout: false, out exitCode);
+
+    /// <summary>Reads a scene for a question that leaves open how it is played, and makes its layout ready; what is
+    /// wrong with it is printed.</summary>
+    /// <param name="file">The file, or "-".</param>
+    /// <param name="streams">Where to read and where to print.</param>
+    /// <param name="exitCode">What the program should return if there is no scene.</param>
+    /// <returns>The ready layout, or null.</returns>
+    public static ReadyScene? ReadLayout(string file, ProgramStreams streams, out int exitCode) =>
+        Read(file, streams, asLayout: true, out exitCode);
+
+    private static ReadyScene? Read(string file, ProgramStreams streams, bool asLayout, out int exitCode)
     {
         exitCode = ExitCode.BadInput;
         if (!TryReadBytes(file, streams, out byte[] utf8))
             return null;
-        SceneCompilation compilation = SceneReader.ReadReady(utf8);
+        SceneCompilation compilation = asLayout ? SceneReader.ReadLayout(utf8) : SceneReader.ReadReady(utf8);
         if (compilation.Ready is null)
         {
             PrintErrors(compilation.Errors, NameOf(file), streams.Error);
@@ -74,7 +86,9 @@ public static class SceneInput
         }
     }
 
-    private static bool TryReadBytes(string file, ProgramStreams streams, out byte[] utf8)
+    /// <summary>Reads a whole file, or standard input.</summary>
+    /// <returns>Whether it could be read; if not, it was printed why.</returns>
+    internal static bool TryReadBytes(string file, ProgramStreams streams, out byte[] utf8)
     {
         utf8 = [];
         using Stream? stream = Open(file, streams);
@@ -104,7 +118,8 @@ public static class SceneInput
         return true;
     }
 
-    private static string NameOf(string file) => IsStandardInput(file) ? "standard input" : file;
+    /// <summary>What a file is called in a message.</summary>
+    internal static string NameOf(string file) => IsStandardInput(file) ? "standard input" : file;
 
     private static string Explain(Exception e) => e switch
     {
