@@ -19,6 +19,7 @@ public static class ChartWords
         ("runs-out-of-speed", "s", "a ball stops before it gets there"),
         ("no-room-behind", "b", "the cue ball does not fit behind the ball"),
         ("double-kiss", "k", "double kiss"),
+        ("scratch", "w", "the cue ball goes down"),
         ("jaw-turns-away", "j", "a jaw turns it away at that angle"),
     ];
 

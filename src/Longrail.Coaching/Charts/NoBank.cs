@@ -30,6 +30,9 @@ public enum NoBank
     /// <summary>Cue ball and object ball meet again.</summary>
     DoubleKiss,
 
+    /// <summary>The cue ball goes down.</summary>
+    Scratch,
+
     /// <summary>A jaw of the pocket turns the ball away, though it comes to the middle.</summary>
     JawTurnsAway,
 }

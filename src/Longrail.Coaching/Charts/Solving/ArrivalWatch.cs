@@ -13,6 +13,9 @@ internal struct ArrivalWatch(int ball, CushionName off, PocketName? pocket, bool
 {
     private readonly bool _followed = toTheEnd;
 
+    /// <summary>Whether another ball met it before that.</summary>
+    internal bool Met { get; private set; }
+
     /// <summary>Whether it came off the cushion first.</summary>
     internal bool Touched { get; private set; }
 
@@ -44,6 +47,7 @@ internal struct ArrivalWatch(int ball, CushionName off, PocketName? pocket, bool
         switch (moment.Kind)
         {
             case ShotEventKind.BallsMeet:
+                Met = true;
                 return true;
             case ShotEventKind.Cushion when moment.Cushion == off:
                 Touched = true;
