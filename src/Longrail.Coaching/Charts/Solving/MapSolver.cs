@@ -22,9 +22,12 @@ internal sealed class MapSolver
 
     private const int BankSteps = 40;
 
-    /// <summary>Where speeds compete they are first tried with so many strokes each, of a stream of their own: the odds
-    /// that are shown come from other strokes, or the luckiest speed would look better than it is.</summary>
+    /// <summary>Where speeds compete, those with the most leeway are first tried with so many strokes each, of a stream
+    /// of their own: the odds that are shown come from other strokes, or the luckiest speed would look better than it
+    /// is.</summary>
     private const int PilotShots = 64;
+
+    private const int PilotSpeeds = 3;
 
     /// <summary>An edge of what makes the bank is found to this part of the first step.</summary>
     private const int Halvings = 12;
@@ -77,17 +80,24 @@ internal sealed class MapSolver
         MapAim[] aims = [.. _request.Speeds.Select(speed => Aim(player, ball, mirror, speed))];
         stop.ThrowIfCancellationRequested();
         if (aims.All(aim => aim.Failure != NoBank.None))
-            return failed with { Failure = aims.Max(aim => aim.Failure) };
+            return failed with { Failure = Commonest(aims) };
         return _request.Measure == MapMeasure.Leeway
             ? Cell(place, aims.MaxBy(aim => aim.Leeway), null)
             : WithOdds(player, place, aims, column, row, stop);
     }
 
+    // Speeds fail for different reasons; equal counts go to the one that comes first in a shot.
+    private static NoBank Commonest(MapAim[] aims) =>
+        aims.GroupBy(aim => aim.Failure).OrderByDescending(group => group.Count()).ThenBy(group => group.Key).First().Key;
+
     private MapCell WithOdds(
         StrokePlayer player, Vec2 place, MapAim[] aims, int column, int row, CancellationToken stop)
     {
         ulong key = RandomNumbers.Mixed(RandomNumbers.Mixed(_request.Seed, (ulong)column), (ulong)row);
-        MapAim[] possible = [.. aims.Where(aim => aim.Failure == NoBank.None)];
+        MapAim[] possible =
+        [
+            .. aims.Where(aim => aim.Failure == NoBank.None).OrderByDescending(aim => aim.Leeway).Take(PilotSpeeds),
+        ];
         MapAim best = possible[0];
         if (possible.Length > 1)
         {
@@ -153,6 +163,8 @@ internal sealed class MapSolver
             way.Angle - squirt, BankStep * turn, BankSteps);
         if (found is not { } middle)
             return MapAim.Failed(seen == NoBank.None ? NoBank.DoesNotLeadThere : seen);
+        if (!Play(player, level with { Aim = middle }, line).Reached)
+            return MapAim.Failed(NoBank.RunsOutOfSpeed);
         double path = ball.DistanceTo(mirror) + mirror.DistanceTo(_route.Target);
         return Window(player, level with { Aim = middle }, 0.125 * _pocket.Mouth / path * turn);
     }
