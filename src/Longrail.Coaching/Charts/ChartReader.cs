@@ -74,6 +74,12 @@ public sealed class ChartReader
             "a chart of corrections", (_question.Line, "line"), (_question.Places, "places"),
             (_question.Distance, "distance"), (_question.Numbering, "numbering"), (_question.Unit, "unit"));
         var measure = (MapMeasure)_texts.Word("map", _question.Map, ChartWords.Measures, 0);
+        if (measure == MapMeasure.Leeway)
+        {
+            Refuse(
+                "a map of odds", (_question.Player?.Name, "player"), (_question.Seed, "seed"), (_question.Shots, "shots"));
+        }
+
         if (Route() is not { } route)
             return null;
         List<ChartTip> tips = Tips("0");

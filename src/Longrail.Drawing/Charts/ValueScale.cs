@@ -1,0 +1,39 @@
+namespace Longrail.Drawing.Charts;
+
+/// <summary>One scale for all panels of a chart: nothing is compared by eye that is not drawn alike.</summary>
+/// <param name="Low">Lower end.</param>
+/// <param name="High">Upper end.</param>
+/// <param name="Step">From one tick to the next.</param>
+internal readonly record struct ValueScale(double Low, double High, double Step)
+{
+    /// <summary>A scale with round steps that holds zero and all values.</summary>
+    internal static ValueScale Of(IEnumerable<double> values)
+    {
+        double low = 0;
+        double high = 0;
+        foreach (double value in values)
+            (low, high) = (Math.Min(low, value), Math.Max(high, value));
+        double span = high - low > 0 ? high - low : 1;
+        double step = Math.Pow(10, Math.Floor(Math.Log10(span / 4)));
+        foreach (double factor in (double[])[1, 2, 5, 10])
+        {
+            if (span / (factor * step) > 8)
+                continue;
+            step *= factor;
+            break;
+        }
+
+        // A little air beyond the outermost value.
+        return new ValueScale(
+            Math.Floor((low - 0.15 * step) / step) * step, Math.Ceiling((high + 0.15 * step) / step) * step, step);
+    }
+
+    /// <summary>The ticks, from the lowest.</summary>
+    internal IEnumerable<double> Ticks()
+    {
+        int first = (int)Math.Round(Low / Step);
+        int last = (int)Math.Round(High / Step);
+        for (int k = first; k <= last; k++)
+            yield return k * Step;
+    }
+}
