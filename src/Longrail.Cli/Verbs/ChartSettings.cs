@@ -100,7 +100,7 @@ public sealed class ChartSettings : CommandSettings
 
     /// <summary>The cue ball of a map, as typed.</summary>
     [CommandOption("--cue <PLACE>")]
-    [Description("Where the cue ball of a map stands (default: as in the scene, else 2,2)")]
+    [Description("Where the cue ball of a map stands (default: as in the scene, else on the far side from the cushion)")]
     public string? Cue { get; init; }
 
     /// <summary>The player of a map, as typed.</summary>

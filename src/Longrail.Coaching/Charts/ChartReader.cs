@@ -93,7 +93,7 @@ public sealed class ChartReader
             Names = _names,
             Route = route,
             Measure = measure,
-            CueBall = CueBall(),
+            CueBall = CueBall(route),
             From = from,
             To = to,
             Columns = columns,
@@ -181,12 +181,12 @@ public sealed class ChartReader
             : ChartPlaces.Line(first, last, _texts.Whole("places", _question.Places, 1, MostPlacesOnLine));
     }
 
-    private Vec2 CueBall()
+    private Vec2 CueBall(ChartRoute route)
     {
         if (_question.Cue is { } text)
             return _texts.Place("cue", text);
         if (_question.Scene is not { } scene)
-            return new Vec2(2, 2);
+            return UsualPlaces.CueBall(route);
         int struck = scene.Setup.Stroke?.Ball ?? Math.Max(scene.IndexOf("cue"), 0);
         Vec2 at = scene.Setup.Balls[struck].Start.Position;
         return new Vec2(at.X / _equipment.Table.DiamondAlong, at.Y / _equipment.Table.DiamondAcross);

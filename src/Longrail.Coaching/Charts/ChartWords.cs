@@ -12,7 +12,7 @@ public static class ChartWords
     [
         ("none", "", ""),
         ("too-near", "n", "too near: the ball is there already, or touches the cue ball"),
-        ("mirror-in-mouth", "m", "the mirror point lies in a pocket's mouth"),
+        ("touch-in-mouth", "m", "the point to touch lies in a pocket's mouth"),
         ("does-not-lead-there", "x", "no aim near the mirror line leads there"),
         ("too-thin", "t", "the hit would be too thin"),
         ("miscue", "c", "miscue: the tip would have to strike lower than it holds"),

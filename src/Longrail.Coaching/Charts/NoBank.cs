@@ -9,8 +9,8 @@ public enum NoBank
     /// <summary>The ball stands on its target already, or the cue ball stands on the ball.</summary>
     TooNear,
 
-    /// <summary>The mirror point lies in a pocket's mouth, and no aim beside it helps.</summary>
-    MirrorInMouth,
+    /// <summary>The point to touch lies in a pocket's mouth.</summary>
+    TouchInMouth,
 
     /// <summary>No aim near the mirror line leads there.</summary>
     DoesNotLeadThere,

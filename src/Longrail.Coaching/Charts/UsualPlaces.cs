@@ -23,6 +23,16 @@ internal static class UsualPlaces
         return (Turned(first), Turned(last));
     }
 
+    /// <summary>Where the cue ball of a map stands: two diamonds from the end that the bank does not go to, well away
+    /// from its cushion; diamonds.</summary>
+    internal static Vec2 CueBall(ChartRoute route) => route.Off switch
+    {
+        CushionName.Head => new Vec2(6, 2),
+        CushionName.Foot => new Vec2(2, 2),
+        _ => new Vec2(
+            route.Pocket is PocketName.HeadLeft or PocketName.HeadRight ? 6 : 2, route.Off == CushionName.Right ? 3 : 1),
+    };
+
     // Along the cushion across from the one that is kicked off.
     private static (Vec2 First, Vec2 Last) Kick(ChartRoute route) => route.Off switch
     {

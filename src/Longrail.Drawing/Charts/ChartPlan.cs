@@ -23,6 +23,7 @@ internal static class ChartPlan
         TablePlan.Draw(svg, view, table);
         DrawRoute(svg, view, chart);
         DrawPlaces(svg, view, chart);
+        DrawCueBall(svg, view, chart);
         return view;
     }
 
@@ -49,6 +50,26 @@ internal static class ChartPlan
         double radius = view.ToSheet(0.5 * chart.Request.Equipment.BallSet.Diameter);
         for (int k = 0; k < chart.Rows.Count; k++)
             svg.Circle(Place(view, chart, k), radius, "#ffffff", new Pen(Ink.Graphite, Ink.Thin));
+        svg.End();
+    }
+
+    // One cue ball as an example of where all of them stand.
+    private static void DrawCueBall(SvgWriter svg, Viewport view, BankChart chart)
+    {
+        ChartRequest request = chart.Request;
+        int middle = chart.Rows.Count / 2;
+        if (request.Route.IsKick || chart.Rows[middle].MirrorTouch is not { } touch)
+            return;
+        TableSpec table = request.Equipment.Table;
+        Vec2 diamonds = chart.Rows[middle].Place;
+        var ball = new Vec2(diamonds.X * table.DiamondAlong, diamonds.Y * table.DiamondAcross);
+        SvgPoint cue = view.ToSheet(TablePoint.From(ball - request.Distance * (touch - ball).Normalized()));
+        double radius = view.ToSheet(0.5 * request.Equipment.BallSet.Diameter);
+        svg.Begin("balls");
+        svg.Line(cue, Place(view, chart, middle), new Pen(Ink.Graphite, Ink.Fine));
+        svg.Circle(cue, radius, Ink.Graphite);
+        svg.Text(
+            cue.Moved(0, -radius - 8), "cue ball", new TextStyle(Ink.Small - 4, Ink.Graphite, false, TextAnchor.Middle));
         svg.End();
     }
 

@@ -11,7 +11,7 @@ internal static class ChartSheet
     private const double Left = Sheet.Frame + 30;
     private const double Top = Sheet.Frame + 40;
     private const double PlanRight = 1120;
-    private const double NotesTop = 880;
+    private const double NotesTop = 745;
     private const double PanelsLeft = 1190;
     private const double PanelsBottom = Sheet.StripTop - 30;
     private const double Right = Sheet.Width - Sheet.Frame - 30;

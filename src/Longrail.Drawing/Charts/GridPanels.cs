@@ -1,74 +1,62 @@
 using Longrail.Coaching.Charts;
 using Longrail.Drawing.Svg;
-using Longrail.Physics.Equipment;
 using Longrail.Physics.Geometry;
 
 namespace Longrail.Drawing.Charts;
 
-/// <summary>Small multiples of a chart over a grid of places: a small table for each tip and speed, with the correction
-/// standing where the ball lies.</summary>
+/// <summary>Small multiples of a chart over a grid of places: the mapped part of the bed for each tip and speed, with
+/// the correction standing where the ball lies.</summary>
 internal static class GridPanels
 {
-    private const double HeadHeight = 40;
+    private const double HeadHeight = 44;
+    private const double FootHeight = 44;
+    private const double AxisWidth = 62;
     private const double Gap = 30;
 
     internal static void Draw(SvgWriter svg, BankChart chart, double x, double y, double width, double height)
     {
         ChartRequest request = chart.Request;
-        TableSpec table = request.Equipment.Table;
-        int across = request.Speeds.Count;
-        int down = request.Tips.Count;
-        double panelWidth = (width - (across - 1) * Gap) / across;
-        double panelHeight = (height - (down - 1) * Gap) / down - HeadHeight;
-        double scale = Math.Min(panelWidth / table.Length, panelHeight / table.Width);
-        for (int tip = 0; tip < down; tip++)
+        int panels = request.Speeds.Count * request.Tips.Count;
+        Vec2 span = Span(chart, out _);
+        // A row for each tip; where there is one tip or one speed only, as many in a row as makes them largest.
+        IEnumerable<int> rows = Math.Min(request.Speeds.Count, request.Tips.Count) > 1
+            ? [request.Speeds.Count]
+            : Enumerable.Range(1, panels);
+        int across = rows.MaxBy(Scale);
+        double scale = Scale(across);
+        for (int k = 0; k < panels; k++)
         {
-            for (int speed = 0; speed < across; speed++)
-            {
-                double left = x + speed * (scale * table.Length + Gap);
-                double top = y + tip * (scale * table.Width + HeadHeight + Gap) + HeadHeight;
-                DrawPanel(svg, chart, tip, speed, new Viewport(left, top + scale * table.Width, scale));
-            }
+            double left = x + AxisWidth + k % across * (scale * span.X + AxisWidth + Gap);
+            double top = y + k / across * (scale * span.Y + HeadHeight + FootHeight + Gap) + HeadHeight;
+            new GridPanel(svg, chart, left, top, scale).Draw(k / request.Speeds.Count, k % request.Speeds.Count);
+        }
+
+        double Scale(int columns)
+        {
+            int down = (panels + columns - 1) / columns;
+            double panelWidth = (width - (columns - 1) * Gap) / columns - AxisWidth;
+            double panelHeight = (height - (down - 1) * Gap) / down - HeadHeight - FootHeight;
+            return Math.Min(panelWidth / span.X, panelHeight / span.Y);
         }
     }
 
-    private static void DrawPanel(SvgWriter svg, BankChart chart, int tip, int speed, Viewport view)
+    /// <summary>The part of the bed that is shown, metres: the places with half a step around them.</summary>
+    /// <param name="chart">The chart.</param>
+    /// <param name="corner">Its corner nearest head and right.</param>
+    internal static Vec2 Span(BankChart chart, out Vec2 corner)
     {
-        ChartRequest request = chart.Request;
-        TableSpec table = request.Equipment.Table;
-        SvgPoint corner = view.ToSheet(new TablePoint(0, table.Width));
-        svg.Begin("panel");
-        svg.Text(
-            corner.Moved(2, -12), $"{ChartNumbers.Speed(request.Speeds[speed])}, tip {ChartNumbers.Tip(request.Tips[tip])}",
-            new TextStyle(Ink.Small, Ink.Graphite, Bold: true));
-        svg.Rectangle(
-            corner.X, corner.Y, view.ToSheet(table.Length), view.ToSheet(table.Width), Ink.Bed,
-            new Pen(Ink.Graphite, Ink.Thin));
-        svg.Circle(view.ToSheet(TablePoint.From(request.Route.Target)), 10, null, new Pen(Ink.Colours[1], Ink.Medium));
-        double size = TypeSize(chart, view);
-        for (int k = 0; k < chart.Rows.Count; k++)
-        {
-            ChartCell cell = chart[k, tip, speed];
-            Vec2 place = chart.Rows[k].Place;
-            SvgPoint at = view.ToSheet(new TablePoint(place.X * table.DiamondAlong, place.Y * table.DiamondAcross));
-            bool answered = cell.Failure == NoBank.None;
-            svg.Text(
-                at.Moved(0, size * Ink.HalfCapital), ChartNumbers.Text(request, cell),
-                new TextStyle(size, answered ? Ink.Graphite : Ink.Soft, false, TextAnchor.Middle));
-        }
-
-        svg.End();
-    }
-
-    // So large that neighbours keep apart.
-    private static double TypeSize(BankChart chart, Viewport view)
-    {
+        var table = chart.Request.Equipment.Table;
         ChartPlaces places = chart.Request.Places;
-        if (places.Columns < 2)
-            return Ink.Small;
-        TableSpec table = chart.Request.Equipment.Table;
-        double step = view.ToSheet((places.Diamonds[1].X - places.Diamonds[0].X) * table.DiamondAlong);
-        double widest = chart.Rows.SelectMany(row => row.Cells).Max(cell => TextWidth.Of(ChartNumbers.Text(chart.Request, cell), 1));
-        return Math.Clamp(0.9 * step / Math.Max(widest, 1), 9, Ink.Small);
+        Vec2 first = Metres(places.Diamonds[0]);
+        Vec2 last = Metres(places.Diamonds[^1]);
+        double room = 0.25 * table.DiamondAlong;
+        double stepX = places.Columns > 1 ? (last.X - first.X) / (places.Columns - 1) : 2 * room;
+        double stepY = places.Rows > 1 ? (last.Y - first.Y) / (places.Rows - 1) : 2 * room;
+        // Steps of a narrow grid may be small, and numbers need air.
+        var margin = new Vec2(Math.Max(0.6 * stepX, 0.02), Math.Max(0.5 * Math.Min(stepY, 2 * room), 0.02));
+        corner = first - margin;
+        return last + margin - corner;
+
+        Vec2 Metres(Vec2 p) => new(p.X * table.DiamondAlong, p.Y * table.DiamondAcross);
     }
 }

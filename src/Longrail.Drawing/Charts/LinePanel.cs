@@ -23,7 +23,7 @@ internal sealed class LinePanel(
     {
         svg.Begin("panel");
         svg.Text(
-            new SvgPoint(left + 4, top - 14), "tip " + ChartNumbers.Tip(_request.Tips[tip]),
+            new SvgPoint(left + 2, top - 14), ChartNumbers.Tip(_request.Tips[tip]),
             new TextStyle(Ink.Body, Ink.Graphite, Bold: true));
         DrawGrid(isFirst);
         DrawPlaces(signs);

@@ -10,7 +10,7 @@ internal static class LinePanels
 {
     private const int MostAcross = 4;
     private const double AxisWidth = 96;
-    private const double HeadHeight = 52;
+    private const double HeadHeight = 88;
     private const double FootHeight = 96;
     private const double Gap = 34;
     private const double SignRow = 27;

@@ -29,7 +29,7 @@ internal static class MapCells
                         middle.X - width / 2, middle.Y - height / 2, width + 0.6, height + 0.6,
                         MapScale.Colour(request.Measure, map.Value(cell)));
                 }
-                else if (cell.Failure != NoBank.TooThin)
+                else if (!IsBlank(cell.Failure))
                 {
                     svg.Text(
                         middle.Moved(0, size * Ink.HalfCapital), ChartWords.Sign(cell.Failure),
@@ -40,6 +40,9 @@ internal static class MapCells
 
         svg.End();
     }
+
+    /// <summary>Whether nothing stands where a bank fails for that: most of a map, and plain to see.</summary>
+    internal static bool IsBlank(NoBank failure) => failure is NoBank.TooThin or NoBank.TooNear;
 
     /// <summary>The middle of a cell on the sheet.</summary>
     internal static SvgPoint Middle(Viewport view, MapRequest request, double column, double row)

@@ -75,8 +75,16 @@ internal static class MapSheet
         double radius = view.ToSheet(0.5 * request.Equipment.BallSet.Diameter);
         svg.Begin("balls");
         BallFace.Draw(svg, at, radius, null, Ink.Graphite, Ink.Medium);
-        svg.Text(
-            at.Moved(0, -radius - 12), "cue ball", new TextStyle(Ink.Small, Ink.Graphite, true, TextAnchor.Middle));
+        // On the side away from the bank, where the map is blank.
+        double middle = Ink.Small * Ink.HalfCapital;
+        (SvgPoint label, TextAnchor anchor) = request.Route.Off switch
+        {
+            CushionName.Right => (at.Moved(0, -radius - 12), TextAnchor.Middle),
+            CushionName.Left => (at.Moved(0, radius + 12 + 2 * middle), TextAnchor.Middle),
+            CushionName.Foot => (at.Moved(-radius - 12, middle), TextAnchor.End),
+            _ => (at.Moved(radius + 12, middle), TextAnchor.Start),
+        };
+        svg.Text(label, "cue ball", new TextStyle(Ink.Small, Ink.Graphite, true, anchor));
         svg.End();
     }
 
@@ -86,9 +94,9 @@ internal static class MapSheet
         var notes = new List<string> { ChartSentences.Measured(map), ChartSentences.Played(map.Request) };
         string[] signs =
         [
-            .. map.Failures.Where(f => f != NoBank.TooThin).Select(f => $"{ChartWords.Sign(f)} {ChartWords.Sentence(f)}"),
+            .. map.Failures.Where(f => !MapCells.IsBlank(f)).Select(f => $"{ChartWords.Sign(f)} {ChartWords.Sentence(f)}"),
         ];
-        string blank = map.Failures.Contains(NoBank.TooThin) ? "Blank: the hit would be too thin." : "";
+        string blank = map.Failures.Any(MapCells.IsBlank) ? "Blank: the hit would be too thin, or the ball is too near." : "";
         string letters = signs.Length > 0 ? $"No bank from there: {string.Join("; ", signs)}." : "";
         if (blank.Length + letters.Length > 0)
             notes.Add($"{letters} {blank}".Trim());

@@ -12,7 +12,7 @@ internal static class NoteList
     internal static void Draw(
         SvgWriter svg, IReadOnlyList<string> notes, double x, double y, double width, double height)
     {
-        double size = Ink.Small + 1;
+        double size = Ink.Body - 1;
         while (size > 15 && Height(notes, width, size) > height)
             size -= 1;
         svg.Begin("notes");

@@ -46,7 +46,7 @@ internal static class NumberTable
     private static void DrawHead(
         SvgWriter svg, ChartRequest request, double x, double y, double[] edges, double column, double size)
     {
-        var strong = new TextStyle(size, Ink.Graphite, false, TextAnchor.End);
+        var strong = new TextStyle(size, Ink.Graphite, false, TextAnchor.Middle);
         var soft = new TextStyle(0.85 * size, Ink.Soft, false, TextAnchor.End);
         string[] names = ["along", "across", "mirror"];
         for (int k = 0; k < names.Length; k++)
@@ -55,8 +55,9 @@ internal static class NumberTable
         {
             int first = 3 + tip * request.Speeds.Count;
             double left = edges[first] + 12 - column;
-            string name = TextWidth.Fit("tip " + ChartNumbers.Tip(request.Tips[tip]), column * request.Speeds.Count, size);
-            svg.Text(new SvgPoint(edges[first + request.Speeds.Count - 1], y + size), name, strong);
+            double group = column * request.Speeds.Count;
+            string name = TextWidth.Fit(ChartNumbers.Tip(request.Tips[tip]), group, size);
+            svg.Text(new SvgPoint(left + group / 2, y + size), name, strong);
             if (tip > 0)
                 svg.Line(new SvgPoint(left, y), new SvgPoint(left, y + HeadHeight - 8), new Pen(Ink.Ghost, Ink.Fine));
             for (int speed = 0; speed < request.Speeds.Count; speed++)

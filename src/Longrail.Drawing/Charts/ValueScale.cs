@@ -6,6 +6,8 @@ namespace Longrail.Drawing.Charts;
 /// <param name="Step">From one tick to the next.</param>
 internal readonly record struct ValueScale(double Low, double High, double Step)
 {
+    private const double Air = 0.06;
+
     /// <summary>A scale with round steps that holds zero and all values.</summary>
     internal static ValueScale Of(IEnumerable<double> values)
     {
@@ -23,16 +25,15 @@ internal readonly record struct ValueScale(double Low, double High, double Step)
             break;
         }
 
-        // A little air beyond the outermost value.
-        return new ValueScale(
-            Math.Floor((low - 0.15 * step) / step) * step, Math.Ceiling((high + 0.15 * step) / step) * step, step);
+        // A little air beyond the outermost values.
+        return new ValueScale(low - Air * span, high + Air * span, step);
     }
 
     /// <summary>The ticks, from the lowest.</summary>
     internal IEnumerable<double> Ticks()
     {
-        int first = (int)Math.Round(Low / Step);
-        int last = (int)Math.Round(High / Step);
+        int first = (int)Math.Ceiling(Low / Step);
+        int last = (int)Math.Floor(High / Step);
         for (int k = first; k <= last; k++)
             yield return k * Step;
     }

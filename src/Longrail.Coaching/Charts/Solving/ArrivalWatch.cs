@@ -34,6 +34,9 @@ internal struct ArrivalWatch(int ball, CushionName off, PocketName? pocket, bool
     /// <summary>Whether it met another cushion, a jaw or a pocket before its cushion.</summary>
     internal bool WentElsewhere { get; private set; }
 
+    /// <summary>Whether that was a jaw or a pocket.</summary>
+    internal bool MetMouth { get; private set; }
+
     /// <inheritdoc/>
     public bool GoesOn(ShotMoment moment)
     {
@@ -57,6 +60,7 @@ internal struct ArrivalWatch(int ball, CushionName off, PocketName? pocket, bool
                 return false;
             default:
                 WentElsewhere = true;
+                MetMouth = moment.Kind is ShotEventKind.Jaw or ShotEventKind.Pocketed;
                 return false;
         }
     }

@@ -13,7 +13,7 @@ internal static class Arrivals
     internal static Arrival Read(ShotPlayer player, int ball, in ArrivalWatch watch, ArrivalLine line)
     {
         if (watch.WentElsewhere)
-            return Arrival.Failed(NoBank.DoesNotLeadThere);
+            return Arrival.Failed(watch.MetMouth ? NoBank.TouchInMouth : NoBank.DoesNotLeadThere);
         if (!watch.Touched)
             return Arrival.Failed(NoBank.RunsOutOfSpeed);
         ShotMoment touch = Touch(player, ball);

@@ -20,6 +20,9 @@ internal sealed class ChartSolver
 
     private const double Step = 0.5 * Degree;
 
+    /// <summary>A pocket's mouth that is met this near the mirror line is why there is no bank, radians.</summary>
+    private const double Beside = 6 * Degree;
+
     /// <summary>The whole shot may be turned this far from what the object ball alone told, radians: it differs only
     /// where the balls touch while the object ball is in the rubber already.</summary>
     private const double FineStep = 0.02 * Degree;
@@ -71,16 +74,18 @@ internal sealed class ChartSolver
         ArrivalLine line = LineOf(mirror);
         double guess = (mirror - place).Angle - launch.Velocity.Angle;
         NoBank seen = NoBank.None;
+        bool mouth = InMouth(mirror);
         double? alone = ArrivalRoot.Near(
             direction =>
             {
                 Arrival trial = PlayAlone(place, launch, direction, line);
                 seen = Worse(seen, trial.Failure);
+                mouth |= trial.Failure == NoBank.TouchInMouth && Math.Abs(direction - guess) < Beside;
                 return trial.Offset;
             },
             guess, Step, Steps);
         if (alone is not { } found)
-            return Without(InMouth(mirror) ? NoBank.MirrorInMouth : seen == NoBank.None ? NoBank.DoesNotLeadThere : seen);
+            return Without(mouth ? NoBank.TouchInMouth : seen == NoBank.None ? NoBank.DoesNotLeadThere : seen);
         return _route.IsKick
             ? Finish(place, mirror, launch, found, PlayAlone(place, launch, found, line))
             : SolveWhole(place, mirror, launch, found, line);

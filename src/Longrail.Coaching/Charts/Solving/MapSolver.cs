@@ -86,9 +86,14 @@ internal sealed class MapSolver
             : WithOdds(player, place, aims, column, row, stop);
     }
 
-    // Speeds fail for different reasons; equal counts go to the one that comes first in a shot.
-    private static NoBank Commonest(MapAim[] aims) =>
-        aims.GroupBy(aim => aim.Failure).OrderByDescending(group => group.Count()).ThenBy(group => group.Key).First().Key;
+    // Speeds fail for different reasons. That the slow ones stop short says little if the fast ones fail too; of the rest
+    // the commonest is told, of equals the first.
+    private static NoBank Commonest(MapAim[] aims) => aims
+        .GroupBy(aim => aim.Failure)
+        .OrderBy(group => group.Key == NoBank.RunsOutOfSpeed)
+        .ThenByDescending(group => group.Count())
+        .ThenBy(group => group.Key)
+        .First().Key;
 
     private MapCell WithOdds(
         StrokePlayer player, Vec2 place, MapAim[] aims, int column, int row, CancellationToken stop)
@@ -139,6 +144,8 @@ internal sealed class MapSolver
     {
         Vec2 bank = (mirror - ball).Normalized();
         Vec2 way = ball - 2 * _radius * bank - _cue;
+        if (!HasRoom(_cue + way))
+            return MapAim.Failed(NoBank.NoRoomBehind);
         double cut = Math.Atan2(way.Cross(bank), way.Dot(bank));
         if (Math.Abs(cut) > Thinnest)
             return MapAim.Failed(NoBank.TooThin);
@@ -230,6 +237,10 @@ internal sealed class MapSolver
             : NoBank.JawTurnsAway;
         return made;
     }
+
+    private bool HasRoom(Vec2 centre) =>
+        Math.Min(centre.X, _equipment.Table.Length - centre.X) >= _reach
+        && Math.Min(centre.Y, _equipment.Table.Width - centre.Y) >= _reach;
 
     private Vec2 Metres(Vec2 diamonds) =>
         new(diamonds.X * _equipment.Table.DiamondAlong, diamonds.Y * _equipment.Table.DiamondAcross);
