@@ -1,3 +1,4 @@
+using Longrail.Physics.Contacts;
 using Longrail.Physics.Geometry;
 
 namespace Longrail.Coaching.Charts;
@@ -25,6 +26,10 @@ public sealed record ChartCell
     /// <see cref="CorrectionDiamonds"/>.</summary>
     public double? Correction { get; init; }
 
-    /// <summary>The stick's direction, radians counter-clockwise from +x: squirt is taken out.</summary>
-    public double? Aim { get; init; }
+    /// <summary>The stroke, squirt taken out; with <see cref="CueBall"/> it plays the shot again. Null without an
+    /// answer.</summary>
+    public Stroke? Stroke { get; init; }
+
+    /// <summary>The cue ball's centre, metres.</summary>
+    public Vec2? CueBall { get; init; }
 }

@@ -36,7 +36,7 @@ public static class ChartCsv
                         Number(row.Place.X), Number(row.Place.Y), tip.Text, Number(tip.Right),
                         Number(request.Speeds[k % request.Speeds.Count]), ChartWords.Of(cell.Failure),
                         Number(cell.CorrectionDiamonds), Number(row.MirrorNumber), Number(cell.Number),
-                        Number(cell.Correction), Number(cell.Aim / Degree),
+                        Number(cell.Correction), Number(cell.Stroke?.Aim / Degree),
                     ]);
             }
         }

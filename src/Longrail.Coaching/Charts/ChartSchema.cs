@@ -51,7 +51,11 @@ public static class ChartSchema
     });
 
     private static void WriteCell(Utf8JsonWriter json) => Closed(
-        json, ["tip", "speed", "reason", "touch", "correctionDiamonds", "number", "correction", "aimDegrees"], _ =>
+        json,
+        [
+            "tip", "speed", "reason", "touch", "correctionDiamonds", "number", "correction", "cueBall", "aimDegrees", "tipAbove",
+        ],
+        _ =>
         {
             WriteTip(json);
             Number(json, "speed", "The cue ball's as it leaves the tip.");
@@ -60,7 +64,9 @@ public static class ChartSchema
             Maybe(json, "correctionDiamonds", "Touch less mirror touch at the nose; positive is longer.");
             Maybe(json, "number", "The number of the touch in the chart's numbering.");
             Maybe(json, "correction", "The number less the mirror's; positive is longer.");
+            Point(json, "cueBall", "Where the cue ball stands, m.");
             Maybe(json, "aimDegrees", "Direction of the stick, counter-clockwise from head to foot.");
+            Maybe(json, "tipAbove", "Where tip and ball touch, above the centre, m.");
         });
 
     private static void WriteMap(Utf8JsonWriter json)

@@ -109,7 +109,7 @@ public static class ChartSentences
         if (request.Measure == MapMeasure.Leeway)
             return "How far the aim may be off either way, from the middle of what makes the bank.";
         double half = 100 * (map.TypicalHalfWidth ?? 0);
-        return Text($"The chance in % that {request.Player!.Name} makes it and keeps the cue ball: {request.Shots} shots a place, ")
+        return Text($"The chance in % that the player ({request.Player!.Name}) makes it and keeps the cue ball: {request.Shots} shots a place, ")
             + Text($"seed {request.Seed}; 95 % interval typically +-{half:0.0} %.");
     }
 

@@ -115,7 +115,9 @@ public static class ChartWriter
         WriteNumber(json, "correctionDiamonds", cell.CorrectionDiamonds);
         WriteNumber(json, "number", cell.Number);
         WriteNumber(json, "correction", cell.Correction);
-        WriteNumber(json, "aimDegrees", cell.Aim / Degree);
+        WritePoint(json, "cueBall", cell.CueBall);
+        WriteNumber(json, "aimDegrees", cell.Stroke?.Aim / Degree);
+        WriteNumber(json, "tipAbove", cell.Stroke?.OffsetAbove);
         json.WriteEndObject();
     }
 

@@ -107,7 +107,7 @@ internal static class MapSheet
     private static string Title(OddsMap map)
     {
         string what = map.Request.Measure == MapMeasure.Odds
-            ? $"Odds of {map.Request.Player!.Name}"
+            ? $"Odds, player {map.Request.Player!.Name}"
             : "Leeway of the aim";
         return $"{what}: {map.Request.Route.Words}";
     }

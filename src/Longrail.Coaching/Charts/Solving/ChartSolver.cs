@@ -136,7 +136,8 @@ internal sealed class ChartSolver
             CorrectionDiamonds = sense * (touched - mirrored),
             Number = number,
             Correction = sense * (number - mirrorNumber),
-            Aim = Math.IEEERemainder(direction + launch.Stroke.Aim, 2 * Math.PI),
+            Stroke = launch.Stroke with { Aim = Math.IEEERemainder(direction + launch.Stroke.Aim, 2 * Math.PI) },
+            CueBall = _route.IsKick ? place : Behind(place, direction),
         };
     }
 

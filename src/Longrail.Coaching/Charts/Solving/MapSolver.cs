@@ -144,11 +144,11 @@ internal sealed class MapSolver
     {
         Vec2 bank = (mirror - ball).Normalized();
         Vec2 way = ball - 2 * _radius * bank - _cue;
-        if (!HasRoom(_cue + way))
-            return MapAim.Failed(NoBank.NoRoomBehind);
         double cut = Math.Atan2(way.Cross(bank), way.Dot(bank));
         if (Math.Abs(cut) > Thinnest)
             return MapAim.Failed(NoBank.TooThin);
+        if (!HasRoom(_cue + way))
+            return MapAim.Failed(NoBank.NoRoomBehind);
         Stroke level = CueBallStroke.Of(
             _equipment, _request.Height, _request.Tip.Right, speed, way.Length, out NoBank failure);
         if (failure != NoBank.None)
