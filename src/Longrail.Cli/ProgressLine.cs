@@ -4,13 +4,11 @@ namespace Longrail.Cli;
 
 /// <summary>One line at a terminal that says how far long work has come; nothing where nobody looks.</summary>
 /// <param name="streams">The terminal, if there is one.</param>
-internal sealed class ProgressLine(ProgramStreams streams) : IProgress<double>, IDisposable
+/// <param name="patience">Work that is over sooner shows nothing.</param>
+public sealed class ProgressLine(ProgramStreams streams, TimeSpan patience) : IProgress<double>, IDisposable
 {
     private const int Width = 30;
     private const int Hundred = 100;
-
-    // Work that is over sooner shows nothing.
-    private static readonly TimeSpan _patience = TimeSpan.FromMilliseconds(300);
 
     private readonly Lock _lock = new();
     private readonly long _began = System.Diagnostics.Stopwatch.GetTimestamp();
@@ -20,7 +18,7 @@ internal sealed class ProgressLine(ProgramStreams streams) : IProgress<double>, 
     /// <inheritdoc/>
     public void Report(double value)
     {
-        if (!streams.ErrorIsTerminal || System.Diagnostics.Stopwatch.GetElapsedTime(_began) < _patience)
+        if (!streams.ErrorIsTerminal || System.Diagnostics.Stopwatch.GetElapsedTime(_began) < patience)
             return;
         int percent = (int)Math.Clamp(Hundred * value, 0, Hundred);
         lock (_lock)

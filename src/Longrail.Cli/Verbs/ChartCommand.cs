@@ -17,6 +17,8 @@ internal sealed class ChartCommand : Command<ChartSettings>
     public const string Description =
         "A bank chart for a table: how far beside the mirror point to aim; or a map of a player's odds";
 
+    private static readonly TimeSpan _patience = TimeSpan.FromMilliseconds(300);
+
     /// <inheritdoc/>
     public override int Execute(CommandContext context, ChartSettings settings, CancellationToken cancellationToken)
     {
@@ -44,7 +46,7 @@ internal sealed class ChartCommand : Command<ChartSettings>
         }
 
         ChartReading reading = ChartReader.Read(settings.Question(scene, player));
-        using var progress = new ProgressLine(streams);
+        using var progress = new ProgressLine(streams, _patience);
         if (reading.Chart is { } chart)
             return Answer(ChartRunner.Run(chart, progress, streams.Interrupted), settings, progress, streams);
         return reading.Map is { } map

@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using System.Globalization;
+using Longrail.Cli.Input;
 using Longrail.Coaching.Charts;
 using Longrail.Coaching.Players;
 using Longrail.Scenes.Compiling;
@@ -157,25 +158,27 @@ public sealed class ChartSettings : CommandSettings
     internal ChartQuestion Question(ReadyScene? scene, Player? player) => new()
     {
         Scene = scene,
-        Table = Table,
-        Bank = Bank,
-        Pocket = Pocket,
-        Off = Off,
-        Target = Target,
-        Line = Line,
-        Places = Places,
-        Grid = Grid,
-        BallArea = BallArea,
-        Speeds = Speeds,
-        Tips = Tips,
-        Height = Height,
-        Distance = Distance,
-        Numbering = Numbering,
-        Unit = Unit,
-        Map = Map,
-        Cue = Cue,
+        Table = Typed(Table),
+        Bank = Typed(Bank),
+        Pocket = Typed(Pocket),
+        Off = Typed(Off),
+        Target = Typed(Target),
+        Line = Typed(Line),
+        Places = Typed(Places),
+        Grid = Typed(Grid),
+        BallArea = Typed(BallArea),
+        Speeds = Typed(Speeds),
+        Tips = Typed(Tips),
+        Height = Typed(Height),
+        Distance = Typed(Distance),
+        Numbering = Typed(Numbering),
+        Unit = Typed(Unit),
+        Map = Typed(Map),
+        Cue = Typed(Cue),
         Player = player,
-        Seed = Seed,
-        Shots = Shots,
+        Seed = Typed(Seed),
+        Shots = Typed(Shots),
     };
+
+    private static string? Typed(string? value) => value is null ? null : SceneInput.Undisguise(value);
 }

@@ -15,7 +15,9 @@ internal readonly record struct ValueScale(double Low, double High, double Step)
         double high = 0;
         foreach (double value in values)
             (low, high) = (Math.Min(low, value), Math.Max(high, value));
-        double span = high - low > 0 ? high - low : 1;
+        if (low == high)
+            (low, high) = (-0.5, 0.5);
+        double span = high - low;
         double step = Math.Pow(10, Math.Floor(Math.Log10(span / 4)));
         foreach (double factor in (double[])[1, 2, 5, 10])
         {

@@ -67,12 +67,12 @@ public class ChartTradeTests
     {
         // Alciatore, fast-bank rule: from 2 x + 1/3 diamonds off the target it is hit to x: 1/6 diamond longer than the
         // mirror in our words. A calibration target, so a direction and a band: a quarter of a diamond, what a player
-        // would call the same place. Power speed, 9 mph, without roll; from rail to rail, half way being the rail's
-        // own start.
+        // would call the same place. Power speed, 9 mph, without roll at the start; the number counts where the line
+        // begins at the rail, and the ball lies half way to the cushion on it.
         TableSpec table = Standard.Table;
-        double rail = 0.12 / table.DiamondAcross;
+        double number = 2 * x + 1.0 / 3;
         ChartRoute kick = Route(BankKind.Kick, target: new Vec2(7 * table.DiamondAlong, 0.12));
-        ChartPlaces start = At(7 - 2 * x - 1.0 / 3, rail);
+        ChartPlaces start = At(7 - 0.75 * number, 2);
         BankChart chart = Run(Request(kick, start, 4.0) with { Equipment = _plain, Height = CueHeight.Centre });
         double correction = Correction(chart[0, 0, 0]);
         Expect.Less(0, correction, "longer than the mirror");
