@@ -5,8 +5,8 @@ namespace Longrail.Coaching.Ways.Search;
 /// <summary>How far a stroke may be off, found by stepping out on each side until the ball is missed and halving
 /// back.</summary>
 /// <remarks>The amount given still makes the ball; the amount and a hundredth more, or the least resolution more if
-/// that is more, does not. A gap of misses narrower than a step is stepped over; steps are at most a third of what has
-/// been passed.</remarks>
+/// that is more, does not. A gap of misses narrower than a step is stepped over: steps are half of what has been passed,
+/// and scratches are looked for at <see cref="ScratchLooks"/> places.</remarks>
 /// <param name="player">Plays the shots.</param>
 /// <param name="rules">The layout.</param>
 /// <param name="names">The balls' names.</param>
@@ -24,11 +24,16 @@ internal sealed class LeewayFinder(StrokePlayer player, RouteRules rules, IReadO
     /// <summary>Least resolution of aim, radians.</summary>
     internal const double AimResolution = 0.001 * SearchResolution.Degree;
 
+    private const double FirstAimStep = 0.02 * SearchResolution.Degree;
+
     /// <summary>Least resolution of speed, m/s.</summary>
     internal const double SpeedResolution = 0.002;
 
     /// <summary>Least resolution of the tip's place, metres.</summary>
     internal const double TipResolution = 0.02e-3;
+
+    /// <summary>Places along a side at which the cue ball is followed to the end.</summary>
+    private const int ScratchLooks = 3;
 
     private readonly LimitReader _limits = new(rules, names);
 
@@ -39,8 +44,8 @@ internal sealed class LeewayFinder(StrokePlayer player, RouteRules rules, IReadO
     internal Leeway? Of(RouteKey route, Stroke stroke)
     {
         if (!player.Play(stroke).Makes(route)) return null;
-        LeewaySide aimLeft = Side(route, by => stroke with { Aim = stroke.Aim + by }, 0.02 * SearchResolution.Degree, WidestAim, AimResolution);
-        LeewaySide aimRight = Side(route, by => stroke with { Aim = stroke.Aim - by }, 0.02 * SearchResolution.Degree, WidestAim, AimResolution);
+        LeewaySide aimLeft = Aim(route, stroke, 1);
+        LeewaySide aimRight = Aim(route, stroke, -1);
         LeewaySide slower = Side(
             route, by => stroke with { Speed = stroke.Speed - by }, 0.01 * stroke.Speed, stroke.Speed - SlowestSpeed, SpeedResolution);
         LeewaySide faster = Side(
@@ -49,6 +54,14 @@ internal sealed class LeewayFinder(StrokePlayer player, RouteRules rules, IReadO
             aimLeft, aimRight, slower, faster,
             Tip(route, stroke, -1, 0), Tip(route, stroke, 1, 0), Tip(route, stroke, 0, -1), Tip(route, stroke, 0, 1));
     }
+
+    /// <summary>The middle of the aims about a stroke's that make the ball; null if the stroke's own does not.</summary>
+    internal double? AimMiddle(RouteKey route, Stroke stroke) => player.Play(stroke).Makes(route)
+        ? stroke.Aim + 0.5 * (Aim(route, stroke, 1).Amount - Aim(route, stroke, -1).Amount)
+        : null;
+
+    private LeewaySide Aim(RouteKey route, Stroke stroke, int side) => Side(
+        route, by => stroke with { Aim = stroke.Aim + side * by }, FirstAimStep, WidestAim, AimResolution);
 
     private LeewaySide Tip(RouteKey route, Stroke stroke, double right, double above)
     {
@@ -64,14 +77,53 @@ internal sealed class LeewayFinder(StrokePlayer player, RouteRules rules, IReadO
         return side.Limit == LeewayLimit.NotReached ? side with { Limit = LeewayLimit.Miscue } : side;
     }
 
+    /// <summary>Steps out to the first miss and halves back; then looks for scratches within.</summary>
     private LeewaySide Side(RouteKey route, Func<double, Stroke> off, double step, double largest, double resolution)
     {
         double made = 0;
-        while (made < largest)
+        LeewaySide? side = null;
+        while (made < largest && side is null)
         {
-            double trial = Math.Min(made + Math.Max(step, made / 3), largest);
-            SeenShot shot = player.Play(off(trial));
-            if (shot.Makes(route))
+            double trial = Math.Min(made + Math.Max(step, made / 2), largest);
+            SeenShot shot = player.PlayToTheDrop(off(trial));
+            if (shot.Drops(route)) made = trial;
+            else side = HalvedBack(route, off, made, trial, shot, resolution);
+        }
+
+        LeewaySide found = side ?? new LeewaySide(Math.Max(0, largest), LeewayLimit.NotReached);
+        return BeforeScratch(route, off, found, resolution);
+    }
+
+    private LeewaySide HalvedBack(
+        RouteKey route, Func<double, Stroke> off, double made, double missed, SeenShot miss, double resolution)
+    {
+        while (missed - made > ResolutionAt(made, resolution))
+        {
+            double middle = 0.5 * (made + missed);
+            SeenShot there = player.PlayToTheDrop(off(middle));
+            if (there.Drops(route))
+            {
+                made = middle;
+            }
+            else
+            {
+                missed = middle;
+                miss = there;
+            }
+        }
+
+        (LeewayLimit limit, string? ball) = _limits.Of(route, miss);
+        return new LeewaySide(made, limit, ball);
+    }
+
+    /// <summary>The side as found, or the nearer place from which on the cue ball goes down as well.</summary>
+    private LeewaySide BeforeScratch(RouteKey route, Func<double, Stroke> off, LeewaySide found, double resolution)
+    {
+        double made = 0;
+        for (int i = 1; i <= ScratchLooks; i++)
+        {
+            double trial = found.Amount * i / ScratchLooks;
+            if (player.Play(off(trial)).Makes(route))
             {
                 made = trial;
                 continue;
@@ -81,22 +133,13 @@ internal sealed class LeewayFinder(StrokePlayer player, RouteRules rules, IReadO
             while (missed - made > ResolutionAt(made, resolution))
             {
                 double middle = 0.5 * (made + missed);
-                SeenShot there = player.Play(off(middle));
-                if (there.Makes(route))
-                {
-                    made = middle;
-                }
-                else
-                {
-                    missed = middle;
-                    shot = there;
-                }
+                if (player.Play(off(middle)).Makes(route)) made = middle;
+                else missed = middle;
             }
 
-            (LeewayLimit limit, string? ball) = _limits.Of(route, shot);
-            return new LeewaySide(made, limit, ball);
+            return new LeewaySide(made, LeewayLimit.Scratch);
         }
 
-        return new LeewaySide(Math.Max(0, largest), LeewayLimit.NotReached);
+        return found;
     }
 }

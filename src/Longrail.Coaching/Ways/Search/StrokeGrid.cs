@@ -10,10 +10,13 @@ internal sealed class StrokeGrid
     private const double Slowest = 0.7;
 
     private const double Fastest = 6.0;
-    private const int SpeedCount = 9;
+    private const int SpeedCount = 7;
 
-    /// <summary>Distance of the tip positions from the centre over the miscue limit.</summary>
-    private const double Ring = 0.8;
+    private const int FirstDiagonal = 5;
+
+    /// <summary>Distance of the tip positions from the centre over the miscue limit: as far as one plays without need.
+    /// Strokes farther out hang together with these.</summary>
+    private const double Ring = 0.66;
 
     /// <summary>The centre, and eight places about it: right, left, above, below, then the diagonals.</summary>
     private static readonly (double Right, double Above)[] _places =
@@ -37,6 +40,8 @@ internal sealed class StrokeGrid
             {
                 // Middling speeds first: that is where a player looks first.
                 int speed = SpeedCount / 2 + (i % 2 == 0 ? i / 2 : -(i + 1) / 2);
+                // The diagonals lie between their neighbours: every other speed will do.
+                if (tip >= FirstDiagonal && speed % 2 == 0) continue;
                 nodes.Add(new GridNode(speed, tip, Speeds[speed], right * Ring * limit, above * Ring * limit));
             }
         }
