@@ -58,8 +58,9 @@ public static class LongrailApp
             .WithExample("chart", "--bank", "kick", "--target", "6,2", "--picture", "kick.pdf")
             .WithExample("chart", "--bank", "cross-side", "--map", "odds", "--player", "club", "--picture", "map.png");
         config.AddCommand<WaysCommand>("ways").WithData(streams).WithDescription(WaysCommand.Description)
-            .WithExample("ways", "scenes/first-bank.json", "--ball", "9")
-            .WithExample("ways", "scenes/first-bank.json", "--ball", "9", "--rails", "1..2", "--picture", "ways.svg");
+            .WithExample("ways", "scenes/which-bank.json", "--ball", "9", "--next", "8")
+            .WithExample(
+                "ways", "scenes/which-bank.json", "--ball", "9", "--rails", "1..2", "--kick-rails", "0", "--picture", "ways.svg");
     }
 
     private static string Version() =>

@@ -17,6 +17,9 @@ public static class WaysPicture
     // The edge itself misses; what is drawn is just inside.
     private const double InsideTheEdge = 0.98;
 
+    // What a sheet has room for.
+    private const int MostWays = 9;
+
     // A kiss that far away is nobody's worry.
     private const double KissWorthAMark = 0.25;
 
@@ -50,16 +53,19 @@ public static class WaysPicture
             CueBall = request.Scene.IndexOf(request.CueBall!),
             ObjectBall = request.Scene.IndexOf(request.Ball),
             NextBall = request.NextBall is { } ball ? request.Scene.IndexOf(ball) : null,
-            Ways = [.. answer.Ways.Select((way, k) => Reduce(request, way, k, table.Rows[k]))],
+            Ways = [.. answer.Ways.Take(MostWays).Select((way, k) => Reduce(request, way, k, table.Rows[k]))],
+            MoreWays = Math.Max(answer.Ways.Count - MostWays, 0),
             Columns = table.Columns,
             Details = answer.Ways.Count > 0 ? WayDetails.Of(request, answer.Ways[0]) : [],
             Reason = answer.Reason,
             NotPlayable = WaysNotes.NotPlayable(answer),
-            Notes = answer.IsPartial ? [WaysNotes.PartialMark, .. WaysNotes.Cautions(answer)] : WaysNotes.Cautions(answer),
+            Notes = answer.IsPartial ? [WaysNotes.PartialMark, .. Cautions(answer)] : Cautions(answer),
             TableName = request.Scene.AsUsed.Table?.Preset,
             Date = date,
         };
     }
+
+    private static IReadOnlyList<string> Cautions(WaysAnswer answer) => WaysNotes.Cautions(answer, MostWays);
 
     private static WayDrawing Reduce(WaysRequest request, Way way, int index, IReadOnlyList<string> cells)
     {

@@ -94,7 +94,9 @@ public static class SceneInput
         }
     }
 
-    private static bool TryReadBytes(string file, ProgramStreams streams, out byte[] utf8)
+    /// <summary>Reads a whole file, or standard input.</summary>
+    /// <returns>Whether it could be read; if not, it was printed why.</returns>
+    internal static bool TryReadBytes(string file, ProgramStreams streams, out byte[] utf8)
     {
         utf8 = [];
         using Stream? stream = Open(file, streams);
@@ -124,7 +126,8 @@ public static class SceneInput
         return true;
     }
 
-    private static string NameOf(string file) => IsStandardInput(file) ? "standard input" : file;
+    /// <summary>What a file is called in a message.</summary>
+    internal static string NameOf(string file) => IsStandardInput(file) ? "standard input" : file;
 
     private static string Explain(Exception e) => e switch
     {

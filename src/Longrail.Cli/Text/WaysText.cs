@@ -20,19 +20,20 @@ public static class WaysText
 
     /// <summary>The text, ending with a line break.</summary>
     /// <param name="answer">The answer to a question in which nothing was wrong.</param>
-    /// <param name="detailed">How many of the ways are told in full.</param>
-    public static string Of(WaysAnswer answer, int detailed = 1)
+    /// <param name="listed">How many of the ways are listed, from the best on.</param>
+    /// <param name="detailed">How many of these are told in full.</param>
+    public static string Of(WaysAnswer answer, int listed = int.MaxValue, int detailed = 1)
     {
         var text = new StringBuilder();
         AppendHead(text, answer);
         if (answer.IsPartial)
             Lines(text, [WaysNotes.PartialMark, ""]);
         if (answer.Ways.Count > 0)
-            AppendWays(text, answer, detailed);
+            AppendWays(text, answer, listed, Math.Min(listed, detailed));
         else
             Lines(text, [$"No way was found to make {answer.Request.Ball}.", ""]);
         AppendNotPlayable(text, answer);
-        AppendFoot(text, answer);
+        AppendFoot(text, answer, listed);
         return text.ToString();
     }
 
@@ -47,7 +48,7 @@ public static class WaysText
         string pocket = request.Pocket is { } only ? $", into {TableWords.Of(only)} only" : "";
         string kicks = request.MostKickRails == 0 ? "no kicks" : $"kicks off up to {request.MostKickRails}";
         string rails = request.FewestRails == request.MostRails
-            ? $"{request.MostRails} rails"
+            ? request.MostRails == 1 ? "1 rail" : $"{request.MostRails} rails"
             : $"{request.FewestRails} to {request.MostRails} rails";
         Lines(
             text,
@@ -65,10 +66,16 @@ public static class WaysText
         + Invariant($"{1000 * player.TipAcross:0.##} mm of tip across and {1000 * player.TipUp:0.##} up, ")
         + Invariant($"{player.Elevation * Degrees:0.##} deg of elevation");
 
-    private static void AppendWays(StringBuilder text, WaysAnswer answer, int detailed)
+    private static void AppendWays(StringBuilder text, WaysAnswer answer, int listed, int detailed)
     {
-        WaysTable table = WaysTable.Of(answer.Request, answer.Ways);
-        ColumnText.Append(text, table.Columns, table.Rows);
+        WaysTable table = WaysTable.Of(answer.Request, [.. answer.Ways.Take(listed)]);
+        // The table is wide enough without; it is told with each way in full.
+        int[] columns = [.. Enumerable.Range(0, table.Columns.Count).Where(c => table.Columns[c].Name != WaysTable.Rests)];
+        ColumnText.Append(
+            text, [.. columns.Select(c => table.Columns[c])],
+            [.. table.Rows.Select(row => (IReadOnlyList<string>)[.. columns.Select(c => row[c])])]);
+        if (answer.Ways.Count > listed)
+            Lines(text, [$"and {answer.Ways.Count - listed} more (--top {answer.Ways.Count} lists them)"]);
         Lines(text, [""]);
         if (answer.Reason is { } reason)
             Lines(text, [$"A before B: {reason}", ""]);
@@ -77,7 +84,7 @@ public static class WaysText
             Way way = answer.Ways[k];
             Lines(text, [$"{VariantLetter.Of(k)}: {way.Words}"]);
             foreach ((string name, string words) in WayDetails.Of(answer.Request, way))
-                Lines(text, [$"  {name,-6}  {words}"]);
+                Lines(text, PlainText.Wrapped(words, Width, $"  {name,-6}  ", "          "));
             Lines(text, [""]);
         }
     }
@@ -93,9 +100,9 @@ public static class WaysText
         Lines(text, [""]);
     }
 
-    private static void AppendFoot(StringBuilder text, WaysAnswer answer)
+    private static void AppendFoot(StringBuilder text, WaysAnswer answer, int listed)
     {
-        IReadOnlyList<string> cautions = WaysNotes.Cautions(answer);
+        IReadOnlyList<string> cautions = WaysNotes.Cautions(answer, listed);
         foreach (string caution in cautions)
             Lines(text, PlainText.Wrapped(caution, Width, "Caution: ", "  "));
         if (cautions.Count > 0)

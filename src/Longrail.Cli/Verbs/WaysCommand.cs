@@ -31,7 +31,7 @@ internal sealed class WaysCommand : Command<WaysSettings>
             return ExitCode.BadInput;
         }
 
-        if (PlayerInput.Read(settings.Player, streams.Error) is not { } player)
+        if (PlayerInput.Read(settings.Player, streams) is not { } player)
             return ExitCode.BadInput;
         ReadyScene? scene = SceneInput.ReadLayout(settings.File, streams, out int exitCode);
         if (scene is null)
@@ -86,7 +86,7 @@ internal sealed class WaysCommand : Command<WaysSettings>
         streams.Output.Write(
             settings.Json
                 ? WaysWriter.ToUtf8(answer)
-                : Encoding.UTF8.GetBytes(WaysText.Of(answer, settings.Details ? int.MaxValue : 1)));
+                : Encoding.UTF8.GetBytes(WaysText.Of(answer, settings.TopAsked, settings.Details ? int.MaxValue : 1)));
         streams.Output.Flush();
         if (settings.Save is { } folder && WaysFolder.Write(answer, folder) is { } notSaved)
         {

@@ -68,9 +68,14 @@ public sealed class WaysSettings : SceneFileSettings
     [Description("Stop after so long with what is found, as \"2 s\"")]
     public string? Budget { get; init; }
 
-    /// <summary>Whether every way is told in full.</summary>
+    /// <summary>How many ways are listed, as typed.</summary>
+    [CommandOption("--top <NUMBER>")]
+    [Description("List so many of the ways, from the best on (default: 10); JSON has all")]
+    public string Top { get; init; } = "10";
+
+    /// <summary>Whether every listed way is told in full.</summary>
     [CommandOption("--details")]
-    [Description("Tell how every way is played and how far it may be off, not only the first")]
+    [Description("Tell how every listed way is played and how far it may be off, not only the first")]
     public bool Details { get; init; }
 
     /// <summary>Whether the answer is written as JSON.</summary>
@@ -106,6 +111,9 @@ public sealed class WaysSettings : SceneFileSettings
     /// <summary>Number of threads; only after <see cref="Validate"/>.</summary>
     public int ThreadsAsked => Threads is null ? Environment.ProcessorCount : Whole(Threads, 1, int.MaxValue)!.Value;
 
+    /// <summary>How many ways are listed; only after <see cref="Validate"/>.</summary>
+    public int TopAsked => Whole(Top, 1, int.MaxValue)!.Value;
+
     /// <summary>The time budget; only after <see cref="Validate"/>.</summary>
     public TimeSpan? BudgetAsked => Budget is null ? null : TimeSpan.FromSeconds(Seconds(Budget)!.Value);
 
@@ -122,6 +130,7 @@ public sealed class WaysSettings : SceneFileSettings
             : SeedOf(Seed) is null ? $"--seed: \"{Seed}\"; allowed: a whole number, 0 or more"
             : Threads is not null && Whole(Threads, 1, int.MaxValue) is null
                 ? $"--threads: \"{Threads}\"; allowed: a number, 1 or more"
+            : Whole(Top, 1, int.MaxValue) is null ? $"--top: \"{Top}\"; allowed: a number, 1 or more"
             : Budget is not null && Seconds(Budget) is not (> 0 and <= LongestBudget)
                 ? $"--budget: \"{Budget}\"; allowed: a time as \"2 s\", more than 0, up to {LongestBudget} s"
             : null;

@@ -10,8 +10,11 @@ internal static class WaysNaming
     /// <summary>The way with its words filled in.</summary>
     internal static Way Named(WaysQuestion question, Way way) => way with
     {
-        Words = WayWords.Of(way.Route, way.Cut, way.Route.ObjectBall.Count == 0 ? null : IsCrossing(question, way)),
+        Words = WayWords.Of(way.Route, way.Cut, IsDirectBank(way.Route) ? IsCrossing(question, way) : null),
     };
+
+    // Of a kick, or after many cushions, nobody says natural or crossing.
+    private static bool IsDirectBank(WayRoute route) => route.CueBall.Count == 0 && route.ObjectBall.Count is 1 or 2;
 
     private static bool? IsCrossing(WaysQuestion question, Way way)
     {

@@ -11,7 +11,7 @@ internal static class WaySketches
 {
     private const int Columns = 2;
     private const double Gap = 20;
-    private const double CaptionHeight = 52;
+    private const double CaptionHeight = 58;
     private const double Caption = 18;
 
     // Room for the rails around the bed, metres: narrower than on the large drawing.
@@ -35,14 +35,11 @@ internal static class WaySketches
         }
 
         double below = y + (shown + Columns - 1) / Columns * height;
-        int left2 = ways.Ways.Count - 1 - shown;
-        if (left2 > 0)
-        {
-            string more = string.Create(CultureInfo.InvariantCulture, $"and {left2} more, in the table only");
-            svg.Text(new SvgPoint(x, below + Caption), more, new TextStyle(Caption, Ink.Soft));
-        }
-
-        return below;
+        if (ways.MoreWays == 0)
+            return below;
+        string more = string.Create(CultureInfo.InvariantCulture, $"and {ways.MoreWays} more ways, less good");
+        svg.Text(new SvgPoint(x, below + Caption), more, new TextStyle(Caption, Ink.Soft));
+        return below + 1.5 * Caption;
     }
 
     private static void DrawOne(
@@ -57,7 +54,7 @@ internal static class WaySketches
         DrawPath(svg, view, way.Ball, new Pen(way.Mark.Colour, 2.6, way.Mark.Dash));
         for (int ball = 0; ball < ways.Names.Count; ball++)
             DrawBall(svg, view, ways, way, ball);
-        double line = at.Y + scale * (table.Width + 2 * Rim) + Caption;
+        double line = at.Y + scale * (table.Width + 2 * Rim) + Caption + 4;
         svg.Text(
             new SvgPoint(at.X, line), $"{way.Mark.Letter}  {way.Odds}", new TextStyle(Caption + 2, Ink.Graphite, Bold: true));
         double words = TextWidth.Of($"{way.Mark.Letter}  {way.Odds}", Caption + 2, bold: true) + 14;

@@ -12,10 +12,12 @@ internal static class WaysDetails
     private const double InsetRadius = 78;
     private const double InsetWidth = 260;
     private const double Size = 21;
+    private const int MostNotes = 2;
+    private const int Split = 7;
 
     internal static double Height(WaysDrawing ways)
     {
-        double notes = LineHeight * (ways.Notes.Count + (ways.Reason is null ? 0 : 1));
+        double notes = LineHeight * (Math.Min(ways.Notes.Count, MostNotes) + (ways.Reason is null ? 0 : 1));
         return ways.Details.Count == 0 ? notes : Math.Max(HeadHeight + LineHeight * Rows(ways) + notes, 300);
     }
 
@@ -40,31 +42,39 @@ internal static class WaysDetails
             line += HeadHeight + LineHeight * Rows(ways);
         }
 
-        string[] sentences = ways.Reason is { } reason ? [$"A before B: {reason}", .. ways.Notes] : [.. ways.Notes];
+        string[] sentences = ways.Reason is { } reason ? [$"A before B: {reason}", .. ways.Notes.Take(MostNotes)] : [.. ways.Notes.Take(MostNotes)];
         foreach (string sentence in sentences)
         {
             line += LineHeight;
-            string text = TextWidth.Fit(SvgText.Clean(sentence), width, Ink.Small);
-            svg.Text(new SvgPoint(x, line - 6), text, new TextStyle(Ink.Small, Ink.Graphite));
+            string text = TextWidth.Fit(SvgText.Clean(sentence), width, Size);
+            svg.Text(new SvgPoint(x, line - 6), text, new TextStyle(Size, Ink.Graphite));
         }
 
         svg.End();
     }
 
-    private static int Rows(WaysDrawing ways) => (ways.Details.Count + 1) / 2;
+    // Aim, speed, tip and leeway on the left, what comes of it on the right.
+    private static int Rows(WaysDrawing ways) => Math.Min(ways.Details.Count, Split);
 
     private static void DrawColumns(SvgWriter svg, double x, double y, double width, WaysDrawing ways)
     {
         double column = (width - Gap) / 2;
-        int rows = Rows(ways);
-        for (int k = 0; k < ways.Details.Count; k++)
+        DrawColumn(svg, x, y, column, [.. ways.Details.Take(Split)], mostLines: 1);
+        DrawColumn(svg, x + column + Gap, y, column, [.. ways.Details.Skip(Split)], mostLines: 2);
+    }
+
+    private static void DrawColumn(
+        SvgWriter svg, double x, double y, double width, IReadOnlyList<(string Name, string Words)> details, int mostLines)
+    {
+        double line = y + Size;
+        foreach ((string name, string words) in details)
         {
-            (string name, string words) = ways.Details[k];
-            double left = x + (k < rows ? 0 : column + Gap);
-            double line = y + LineHeight * (k % rows) + Size;
-            svg.Text(new SvgPoint(left, line), name, new TextStyle(Size, Ink.Soft));
-            string text = TextWidth.Fit(SvgText.Clean(words), column - NameWidth, Size);
-            svg.Text(new SvgPoint(left + NameWidth, line), text, new TextStyle(Size, Ink.Graphite));
+            svg.Text(new SvgPoint(x, line), name, new TextStyle(Size, Ink.Soft));
+            foreach (string text in TextWidth.Wrap(SvgText.Clean(words), width - NameWidth, Size, mostLines))
+            {
+                svg.Text(new SvgPoint(x + NameWidth, line), text, new TextStyle(Size, Ink.Graphite));
+                line += LineHeight;
+            }
         }
     }
 }

@@ -32,8 +32,11 @@ internal sealed record WaysDrawing
 
     internal int? NextBall { get; init; }
 
-    /// <summary>The ways, best first.</summary>
+    /// <summary>The ways that are drawn, best first.</summary>
     internal required IReadOnlyList<WayDrawing> Ways { get; init; }
+
+    /// <summary>How many more there are.</summary>
+    internal int MoreWays { get; init; }
 
     internal required IReadOnlyList<ContrastColumn> Columns { get; init; }
 

@@ -10,8 +10,16 @@ namespace Longrail.Drawing.Sheets;
 /// stops and the next shot from there; and where the balls stand.</summary>
 internal static class WaysPlan
 {
-    private const double FanStrength = 0.22;
+    /// <summary>How strong the way's colour is in the fan.</summary>
+    internal const double FanStrength = 0.22;
+
+    /// <summary>Dashes of the next shot's line.</summary>
+    internal const string NextDash = "20 6 4 6";
+
     private const double PlaceRadius = 2.6;
+
+    /// <summary>The next ball and its line.</summary>
+    internal static string NextColour => Ink.Colours[2];
 
     internal static void Draw(SvgWriter svg, Viewport view, WaysDrawing ways)
     {
@@ -111,11 +119,11 @@ internal static class WaysPlan
         if (way.Next.Count < 4 || ways.NextBall is not { } next)
             return;
         SvgPoint[] at = [.. way.Next.Select(view.ToSheet)];
-        string colour = Ink.Colours[2];
+        string colour = NextColour;
         svg.Begin("next");
         double radius = view.ToSheet(ways.Radii[next]);
-        svg.Line(at[0], at[1], new Pen(colour, Ink.Thin, "20 6 4 6"));
-        svg.Line(at[2], at[3], new Pen(colour, Ink.Thin, "20 6 4 6"));
+        svg.Line(at[0], at[1], new Pen(colour, Ink.Thin, NextDash));
+        svg.Line(at[2], at[3], new Pen(colour, Ink.Thin, NextDash));
         BallFace.Ghost(svg, at[0], view.ToSheet(ways.Radii[ways.CueBall]), Ink.Graphite);
         BallFace.Ghost(svg, at[1], radius, colour);
         svg.End();
@@ -157,7 +165,7 @@ internal static class WaysPlan
             double radius = view.ToSheet(ways.Radii[ball]);
             SvgPoint start = view.ToSheet(ways.Starts[ball]);
             string colour = ball == ways.ObjectBall && way is not null ? way.Mark.Colour
-                : ball == ways.NextBall ? Ink.Colours[2]
+                : ball == ways.NextBall ? NextColour
                 : Ink.Graphite;
             bool isStriped = ways.StripeAxes[ball] is not null;
             BallFace.Draw(svg, start, radius, ways.StripeAxes[ball], colour, Ink.Medium);

@@ -13,7 +13,7 @@ internal static class WaysSheet
 
     // The upper part: table and sketches. The lower part: table of numbers, the first in full, title block.
     private const double Divide = 1262;
-    private const double TableWidth = 1960;
+    private const double TableWidth = 1994;
     private const double SketchesLeft = Left + TableWidth + 24;
     private const double BlockTop = 1660;
 
@@ -25,6 +25,7 @@ internal static class WaysSheet
         TablePlan.Draw(svg, view, table, dimensions: false);
         WaysPlan.Draw(svg, view, ways);
         double below = WaySketches.Draw(svg, SketchesLeft, Sheet.Frame + 24, Right - SketchesLeft, Divide, ways);
+        DrawLegend(svg, ways);
         DrawNotPlayable(svg, below, ways);
         DrawLowerPart(svg, view, ways);
         return svg.Finish();
@@ -51,6 +52,34 @@ internal static class WaysSheet
         double left = Left + (TableWidth - scale * table.Length) / 2;
         double middle = (Sheet.Frame + Divide) / 2;
         return new Viewport(left, middle + scale * table.Width / 2, scale);
+    }
+
+    private static void DrawLegend(SvgWriter svg, WaysDrawing ways)
+    {
+        if (ways.Ways.Count == 0)
+            return;
+        svg.Begin("legend");
+        var style = new TextStyle(Ink.Small, Ink.Soft);
+        const double Line = Divide - 16;
+        double x = Left;
+        svg.Rectangle(x, Line - 17, 60, 17, Tint.Of(ways.Ways[0].Mark.Colour, WaysPlan.FanStrength));
+        x = Word(svg, x + 72, Line, "how far the aim may be off", style);
+        svg.Path(new SvgPath().Ellipse(new SvgPoint(x + 30, Line - 8), 30, 10, 0), null, new Pen(Ink.Soft, Ink.Thin, "9 5"));
+        x = Word(svg, x + 72, Line, "where the cue ball stops, nine in ten", style);
+        if (ways.Ways[0].Next.Count > 0)
+        {
+            svg.Line(new SvgPoint(x, Line - 8), new SvgPoint(x + 60, Line - 8), new Pen(WaysPlan.NextColour, Ink.Thin, WaysPlan.NextDash));
+            x = Word(svg, x + 72, Line, "the next shot from there", style);
+        }
+
+        Word(svg, x, Line, "double line: skid; single: roll; a tick every 0.1 s", style);
+        svg.End();
+    }
+
+    private static double Word(SvgWriter svg, double x, double line, string text, TextStyle style)
+    {
+        svg.Text(new SvgPoint(x, line), text, style);
+        return x + TextWidth.Of(text, style.Size) + 44;
     }
 
     private static void DrawLowerPart(SvgWriter svg, Viewport view, WaysDrawing ways)

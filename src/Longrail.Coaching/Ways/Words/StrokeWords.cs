@@ -43,6 +43,13 @@ public static class StrokeWords
     public static string TipInEighths(Stroke stroke, double ballRadius, CueSpec cue) => Sides(
         Eighths(stroke.OffsetRight, ballRadius, cue), Eighths(stroke.OffsetAbove, ballRadius, cue), "0.0", "");
 
+    /// <summary>Where the tip strikes, in widths of the tip: "1.2 above, 0.5 right", or "centre".</summary>
+    /// <param name="stroke">The stroke.</param>
+    /// <param name="ballRadius">Ball radius, metres.</param>
+    /// <param name="cue">The cue.</param>
+    public static string TipInTips(Stroke stroke, double ballRadius, CueSpec cue) => Sides(
+        Eighths(stroke.OffsetRight, ballRadius, cue) / 8, Eighths(stroke.OffsetAbove, ballRadius, cue) / 8, "0.0", "");
+
     /// <summary>Where tip and ball touch, in ball radii: "0.10 R below, 0.05 R right", or "centre".</summary>
     /// <param name="stroke">The stroke.</param>
     /// <param name="ballRadius">Ball radius, metres.</param>

@@ -1,3 +1,4 @@
+using Longrail.Coaching.Ways.Kisses;
 using Longrail.Physics.Contacts;
 using Longrail.Physics.Equipment;
 using Longrail.Scenes;
@@ -26,7 +27,7 @@ public static class WayDetails
             ("aim", Invariant($"stick at {stroke.Aim * Degrees:0.00} deg, at {StrokeWords.Aim(way.AimPoint)}; ")
                 + Hit(way)),
             ("speed", $"{StrokeWords.Speed(stroke.Speed)}, "
-                + Invariant($"{lengths:0.0} table lengths of roll on this cloth, cushions not counted")),
+                + Invariant($"{lengths:0.0} table lengths of roll, cushions not counted")),
             ("tip", Tip(stroke, radius, equipment.Cue)),
         };
         AddLeeway(lines, way.Stroke.Leeway);
@@ -34,6 +35,8 @@ public static class WayDetails
             + $"cue ball down in {WaysTable.Percent(way.Scratch)} %"));
         if (way.Kiss is { } kiss)
             lines.Add(("kiss", Kiss(kiss)));
+        if (way.RoundTheKiss.Count > 0)
+            lines.Add(("", "clears with " + string.Join("; ", way.RoundTheKiss.Select(e => Escape(e, radius, equipment.Cue)))));
         if (way.Rest is { } rest)
             lines.Add(("rests", Rest(rest, equipment.Table)));
         if (way.Next is { } next)
@@ -73,9 +76,25 @@ public static class WayDetails
 
     private static string Kiss(KissSpread kiss)
     {
-        string gap = kiss.Gap > 0 ? Invariant($"gap {Gap(kiss.Gap)} mm") : "double kiss at the stroke as meant";
-        return $"{gap}, nine strokes in ten {Gap(kiss.Low)} to {Gap(kiss.High)} mm, "
-            + $"double kiss in {WaysTable.Percent(kiss.Kisses)} %";
+        string gap = kiss.Gap > 0 ? Invariant($"gap {Gap(kiss.Gap)} mm") : "double kiss as meant";
+        return $"{gap}, nine in ten {Gap(kiss.Low)} to {Gap(kiss.High)} mm; "
+            + $"double kiss {WaysTable.Percent(kiss.Kisses)} %";
+    }
+
+    private static string Escape(KissEscape escape, double radius, CueSpec cue)
+    {
+        double tips = Math.Abs(StrokeWords.Eighths(escape.Amount, radius, cue) / 8);
+        double size = Math.Abs(escape.Amount);
+        bool isPlus = escape.Amount > 0;
+        string change = escape.Change switch
+        {
+            KissChange.Cut => Invariant($"the cut {size * Degrees:0.0} deg further {(isPlus ? "left" : "right")}"),
+            KissChange.Speed => Invariant($"{size:0.00} m/s {(isPlus ? "faster" : "slower")}"),
+            KissChange.Side => Invariant($"the tip {tips:0.00} tip further {(isPlus ? "right" : "left")}"),
+            KissChange.Height => Invariant($"the tip {tips:0.00} tip {(isPlus ? "higher" : "lower")}"),
+            _ => WayWords.Of(escape.Route),
+        };
+        return $"{change} (gap {Gap(escape.Gap)} mm)";
     }
 
     // Under a centimetre a millimetre is much.
@@ -87,17 +106,16 @@ public static class WayDetails
     {
         double along = rest.Mean.X / table.DiamondAlong;
         double across = rest.Mean.Y / table.DiamondAcross;
-        return Invariant($"{along:0.00} along, {across:0.00} across on average; nine in ten in an ellipse of ")
+        return Invariant($"{along:0.00} along, {across:0.00} across; nine in ten within an oval of ")
             + Invariant($"{2 * rest.HalfLength:0.00} x {2 * rest.HalfWidth:0.00} m");
     }
 
     private static string Next(string ball, NextShot next)
     {
         string shot = next is { Pocket: { } pocket, Cut: { } cut }
-            ? $"{ball} into {TableWords.Of(pocket)}, {Cut(cut)} from the mean place, "
-            : $"{ball}: no straight pot from the mean place, ";
-        return $"{shot}goes down in {WaysTable.Percent(next.Odds)} %; "
-            + Invariant($"both balls in {100 * next.Plan:0} %");
+            ? $"{ball} into {TableWords.Of(pocket)}, {Cut(cut)} from there on average; "
+            : $"{ball}: no pot open from there on average; ";
+        return Invariant($"{shot}made {WaysTable.Percent(next.Odds)} %, both balls {100 * next.Plan:0} %");
     }
 
     private static string Cut(double cut) =>

@@ -23,7 +23,7 @@ public static class WayWords
         string shot = route.ObjectBall.Count == 0
             ? $"{PotName(cut)} {into}"
             : $"{BankName(route)} off {List(route.ObjectBall)} {into}{Crossing(crossing)}";
-        return route.CueBall.Count == 0 ? shot : $"kick off {List(route.CueBall)}, then {shot}";
+        return route.CueBall.Count == 0 ? shot : $"kick off {List(route.CueBall)}, {shot}";
     }
 
     /// <summary>What kind of shot a route is, without its cushions' names and its pocket: "cross-side bank",
@@ -99,7 +99,9 @@ public static class WayWords
     {
         IReadOnlyList<CushionName> off = route.ObjectBall;
         if (off.Count > 1)
-            return off.Count > 2 ? "three-rail bank" : AreOpposite(off) ? "two-rail bank back and forth" : "two-rail bank";
+            return $"{Count(off.Count)}-rail bank";
+        if (OnCushion(off[0], route.Pocket))
+            return "bank";
         bool sidePocket = route.Pocket is PocketName.LeftSide or PocketName.RightSide;
         bool across = off[0] is CushionName.Left or CushionName.Right;
         return (across, sidePocket) switch
@@ -111,9 +113,14 @@ public static class WayWords
         };
     }
 
-    private static bool AreOpposite(IReadOnlyList<CushionName> off) => IsLong(off[0]) == IsLong(off[1]);
-
-    private static bool IsLong(CushionName cushion) => cushion is CushionName.Left or CushionName.Right;
+    // A rebound into a pocket at the cushion's own end has no name: it takes a kiss or a jaw to play it.
+    private static bool OnCushion(CushionName cushion, PocketName pocket) => cushion switch
+    {
+        CushionName.Head => pocket is PocketName.HeadLeft or PocketName.HeadRight,
+        CushionName.Foot => pocket is PocketName.FootLeft or PocketName.FootRight,
+        CushionName.Left => pocket is PocketName.HeadLeft or PocketName.LeftSide or PocketName.FootLeft,
+        _ => pocket is PocketName.HeadRight or PocketName.RightSide or PocketName.FootRight,
+    };
 
     private static string List(IReadOnlyList<CushionName> cushions) => cushions.Count switch
     {

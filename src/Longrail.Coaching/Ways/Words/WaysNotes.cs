@@ -18,7 +18,9 @@ public static class WaysNotes
         ArgumentNullException.ThrowIfNull(answer);
         return
         [
-            .. answer.NotPlayable.GroupBy(way => (way.Reason, way.Ball)).OrderBy(group => Rank(group.Key.Reason))
+            .. answer.NotPlayable.OrderBy(way => way.Route.CueBall.Count).ThenBy(way => way.Route.ObjectBall.Count)
+                .GroupBy(way => (way.Reason, way.Ball))
+                .OrderBy(group => group.First().Route.CueBall.Count).ThenBy(group => Rank(group.Key.Reason))
                 .ThenBy(group => group.Key.Ball, StringComparer.Ordinal)
                 .Select(group => $"{WayWords.Of(group.First())}: {Named([.. group])}"),
         ];
@@ -27,17 +29,21 @@ public static class WaysNotes
     /// <summary>What a real table may do with a way that the program does not follow: each caution with the letters of
     /// the ways that it is about.</summary>
     /// <param name="answer">The answer.</param>
-    public static IReadOnlyList<string> Cautions(WaysAnswer answer)
+    /// <param name="most">How many of its ways are looked at, from the first.</param>
+    public static IReadOnlyList<string> Cautions(WaysAnswer answer, int most = int.MaxValue)
     {
         ArgumentNullException.ThrowIfNull(answer);
         return
         [
-            .. answer.Ways.SelectMany((way, k) => CautionsOf(answer.Request, way).Select(text => (Letter: k, Text: text)))
-                .GroupBy(caution => caution.Text)
-                .Select(group =>
-                    $"{string.Join(", ", group.Select(caution => VariantLetter.Of(caution.Letter)))}: {group.Key}"),
+            .. answer.Ways.Take(most)
+                .SelectMany((way, k) => CautionsOf(answer.Request, way).Select(text => (Index: k, Text: text)))
+                .GroupBy(caution => CautionGroup.KeyOf(caution.Text))
+                .Select(group => $"{Letters(group.Select(caution => caution.Index))}: "
+                    + CautionGroup.TextOf([.. group.Select(caution => caution.Text)])),
         ];
     }
+
+    private static string Letters(IEnumerable<int> ways) => string.Join(", ", ways.Distinct().Select(VariantLetter.Of));
 
     private static IReadOnlyList<string> CautionsOf(WaysRequest request, Way way) =>
         TraceReadings.Of(WayShot.Of(request, way.Stroke.Stroke)).Shot.Cautions;

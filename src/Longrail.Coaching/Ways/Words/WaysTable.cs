@@ -11,6 +11,9 @@ namespace Longrail.Coaching.Ways.Words;
 /// <param name="Rows">The cells, one row for each way.</param>
 public sealed record WaysTable(IReadOnlyList<ContrastColumn> Columns, IReadOnlyList<IReadOnlyList<string>> Rows)
 {
+    /// <summary>The name of the column with the place where the cue ball stops.</summary>
+    public const string Rests = "cue ball rests";
+
     private const string Nothing = "-";
     private const double Degrees = 180 / Math.PI;
 
@@ -28,11 +31,11 @@ public sealed record WaysTable(IReadOnlyList<ContrastColumn> Columns, IReadOnlyL
         columns.AddRange(
         [
             new("made", "%", false), new("scratch", "%", true), new("way", "", false), new("speed", "m/s", true),
-            new("tip", "1/8 tip", false), new("aim at", "diamonds", false), new("leeway", "deg left, right", false),
-            new("kiss gap", "mm", true), new("cue ball rests", "along, across", false),
+            new("tip", "tips", false), new("aim at", "diamonds", false), new("leeway", "deg left, right", false),
+            new("kiss gap", "mm", true), new(Rests, "along, across", false),
         ]);
         if (plans)
-            columns.Add(new("then", "", false));
+            columns.Add(new($"then {request.NextBall}", "pocket, cut, made", false));
         return new WaysTable(columns, [.. ways.Select((way, k) => Cells(request, way, VariantLetter.Of(k)))]);
     }
 
@@ -53,29 +56,29 @@ public sealed record WaysTable(IReadOnlyList<ContrastColumn> Columns, IReadOnlyL
         cells.AddRange(
         [
             Percent(way.Made), Invariant($"{100 * way.Scratch.Share:0}"), way.Words,
-            Invariant($"{stroke.Speed:0.00}"), StrokeWords.TipInEighths(stroke, radius, equipment.Cue),
+            Invariant($"{stroke.Speed:0.00}"), StrokeWords.TipInTips(stroke, radius, equipment.Cue),
             StrokeWords.Aim(way.AimPoint),
             Invariant($"{leeway.AimLeft.Amount * Degrees:0.00}, {leeway.AimRight.Amount * Degrees:0.00}"),
             way.Kiss is { } kiss ? Invariant($"{1000 * kiss.Gap:0}") : Nothing,
             way.Rest is { } rest ? Place(rest, equipment.Table) : Nothing,
         ]);
-        if (request.NextBall is { } next)
-            cells.Add(Then(next, way.Next));
+        if (request.NextBall is not null)
+            cells.Add(Then(way.Next));
         return cells;
     }
 
     private static string Place(RestRegion rest, TableSpec table) =>
         Invariant($"{rest.Mean.X / table.DiamondAlong:0.0}, {rest.Mean.Y / table.DiamondAcross:0.0}");
 
-    private static string Then(string ball, NextShot? next) => next switch
+    private static string Then(NextShot? next) => next switch
     {
         null => Nothing,
         { Pocket: { } pocket, Cut: { } cut } => Invariant(
-            $"{ball} {TableWords.Of(pocket)}, {CutWords(cut)}, {100 * next.Odds.Share:0} %"),
-        _ => Invariant($"{ball} {100 * next.Odds.Share:0} %"),
+            $"{TableWords.Of(pocket)}, {CutWords(cut)}, {100 * next.Odds.Share:0} %"),
+        _ => Invariant($"{100 * next.Odds.Share:0} %"),
     };
 
     private static string CutWords(double cut) => Math.Abs(cut) < WayWords.Straight
         ? "straight"
-        : Invariant($"cut {Math.Abs(cut) * Degrees:0} {(cut > 0 ? "left" : "right")}");
+        : Invariant($"{Math.Abs(cut) * Degrees:0} deg {(cut > 0 ? "left" : "right")}");
 }
