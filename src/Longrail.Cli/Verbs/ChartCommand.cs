@@ -40,7 +40,7 @@ internal sealed class ChartCommand : Command<ChartSettings>
         Player? player = null;
         if (settings.Map == ChartWords.Of(MapMeasure.Odds) || settings.Player is not null)
         {
-            player = PlayerInput.Read(settings.Player, streams.Error);
+            player = PlayerInput.Read(settings.Player, streams);
             if (player is null)
                 return ExitCode.BadInput;
         }

@@ -133,11 +133,12 @@ public static class ChartSchema
     private static void WritePlayer(Utf8JsonWriter json)
     {
         string[] sizes = ["aim", "speed", "tipAcross", "tipUp", "elevation"];
-        Closed(json, ["name", .. sizes], orNull: true, writeFields: _ =>
+        Closed(json, ["name", .. sizes, "hardStroke"], orNull: true, writeFields: _ =>
         {
             Field(json, "name", "What the player is called.", () => Types(json, "string"));
             foreach (string size in sizes)
                 Number(json, size, "Standard deviation, as in a player file.");
+            Maybe(json, "hardStroke", "Ball speed of a hard stroke, m/s, beyond which errors grow; null if they do not.");
         });
     }
 

@@ -160,6 +160,8 @@ public static class ChartWriter
         json.WriteNumber("tipAcross", player.TipAcross);
         json.WriteNumber("tipUp", player.TipUp);
         json.WriteNumber("elevation", player.Elevation);
+        // No number says "as straight at any speed".
+        WriteNumber(json, "hardStroke", double.IsFinite(player.HardStroke) ? player.HardStroke : null);
         json.WriteEndObject();
     }
 

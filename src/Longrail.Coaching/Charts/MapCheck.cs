@@ -65,11 +65,11 @@ internal static class MapCheck
         }
 
         double[] sizes = [player.Aim, player.Speed, player.TipAcross, player.TipUp, player.Elevation];
-        if (!sizes.All(size => size >= 0 && double.IsFinite(size)) || player.Speed >= 1)
+        if (!sizes.All(size => size >= 0 && double.IsFinite(size)) || player.Speed >= 1 || !(player.HardStroke > 0))
         {
             errors.Add(new SceneError(
                 "player", $"\"{player.Name}\" has an error size that is negative or no number",
-                "sizes from 0, the speed's below 1"));
+                "sizes from 0, the speed's below 1, a hard stroke above 0"));
         }
     }
 }

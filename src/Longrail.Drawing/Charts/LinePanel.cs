@@ -152,9 +152,11 @@ internal sealed class LinePanel(
             double start = left + width - LabelRoom + 20;
             if (x + 12 < start - 4)
                 svg.Line(new SvgPoint(x + 10, y), new SvgPoint(start - 4, at), new Pen(Colour(speed), 0.8));
+            string text = ChartNumbers.Speed(_request.Speeds[speed]);
+            // No line runs through a word.
+            svg.Rectangle(start - 3, at - 0.55 * Ink.Small, TextWidth.Of(text, Ink.Small) + 6, 1.1 * Ink.Small, Ink.Paper);
             svg.Text(
-                new SvgPoint(start, at + Ink.Small * Ink.HalfCapital), ChartNumbers.Speed(_request.Speeds[speed]),
-                new TextStyle(Ink.Small, Ink.Graphite));
+                new SvgPoint(start, at + Ink.Small * Ink.HalfCapital), text, new TextStyle(Ink.Small, Ink.Graphite));
         }
     }
 

@@ -16,7 +16,7 @@ internal static class NumberTable
     {
         ChartRequest request = chart.Request;
         int columns = request.Tips.Count * request.Speeds.Count;
-        int room = (int)Math.Floor((height - HeadHeight) / LeastRow);
+        int room = (int)Math.Floor((height - HeadHeight - 8) / LeastRow);
         int shown = chart.Rows.Count <= room ? chart.Rows.Count : room - 1;
         double row = Math.Clamp((height - HeadHeight) / Math.Max(Math.Min(chart.Rows.Count, room), 1), LeastRow, TallestRow);
         double column = Math.Min((width - 3 * PlaceColumn - 20) / columns, 170);
@@ -37,7 +37,7 @@ internal static class NumberTable
         {
             string more = string.Create(
                 CultureInfo.InvariantCulture, $"and {chart.Rows.Count - shown} more places, in the table of numbers");
-            svg.Text(new SvgPoint(x, y + HeadHeight + (shown + 0.6) * row), more, new TextStyle(size, Ink.Soft));
+            svg.Text(new SvgPoint(x, y + HeadHeight + (shown + 0.8) * row), more, new TextStyle(size, Ink.Soft));
         }
 
         svg.End();

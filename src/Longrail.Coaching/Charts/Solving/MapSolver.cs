@@ -76,7 +76,7 @@ internal sealed class MapSolver
         [
             new(_radius, mass, BallState.AtRest(_cue)), new(_radius, mass, BallState.AtRest(ball)),
         ];
-        var player = new StrokePlayer(new ShotSetup(_equipment, balls), 0, _shots);
+        var player = new LayoutPlayer(new ShotSetup(_equipment, balls), 0, _shots);
         MapAim[] aims = [.. _request.Speeds.Select(speed => Aim(player, ball, mirror, speed))];
         stop.ThrowIfCancellationRequested();
         if (aims.All(aim => aim.Failure != NoBank.None))
@@ -96,7 +96,7 @@ internal sealed class MapSolver
         .First().Key;
 
     private MapCell WithOdds(
-        StrokePlayer player, Vec2 place, MapAim[] aims, int column, int row, CancellationToken stop)
+        LayoutPlayer player, Vec2 place, MapAim[] aims, int column, int row, CancellationToken stop)
     {
         ulong key = RandomNumbers.Mixed(RandomNumbers.Mixed(_request.Seed, (ulong)column), (ulong)row);
         MapAim[] possible =
@@ -125,7 +125,7 @@ internal sealed class MapSolver
         Made = made,
     };
 
-    private int Count(StrokePlayer player, Stroke meant, StrokeErrors errors, int shots, CancellationToken stop)
+    private int Count(LayoutPlayer player, Stroke meant, StrokeErrors errors, int shots, CancellationToken stop)
     {
         int made = 0;
         for (int k = 0; k < shots; k++)
@@ -140,7 +140,7 @@ internal sealed class MapSolver
         return made;
     }
 
-    private MapAim Aim(StrokePlayer player, Vec2 ball, Vec2 mirror, double speed)
+    private MapAim Aim(LayoutPlayer player, Vec2 ball, Vec2 mirror, double speed)
     {
         Vec2 bank = (mirror - ball).Normalized();
         Vec2 way = ball - 2 * _radius * bank - _cue;
@@ -176,7 +176,7 @@ internal sealed class MapSolver
         return Window(player, level with { Aim = middle }, 0.125 * _pocket.Mouth / path * turn);
     }
 
-    private Arrival Play(StrokePlayer player, Stroke stroke, ArrivalLine line)
+    private Arrival Play(LayoutPlayer player, Stroke stroke, ArrivalLine line)
     {
         var watch = new ArrivalWatch(1, _route.Off, _route.Pocket, toTheEnd: false);
         player.Play(stroke, ref watch);
@@ -184,7 +184,7 @@ internal sealed class MapSolver
     }
 
     /// <summary>The aims next to each other that make the bank, around the one that goes to the middle.</summary>
-    private MapAim Window(StrokePlayer player, Stroke middle, double step)
+    private MapAim Window(LayoutPlayer player, Stroke middle, double step)
     {
         NoBank why = NoBank.None;
         for (int k = 0; k <= 6; k++)
@@ -207,7 +207,7 @@ internal sealed class MapSolver
         return MapAim.Failed(why);
     }
 
-    private double Edge(StrokePlayer player, Stroke made, double step)
+    private double Edge(LayoutPlayer player, Stroke made, double step)
     {
         double inside = made.Aim;
         double outside = inside + step;
@@ -226,7 +226,7 @@ internal sealed class MapSolver
     }
 
     // What counts as made is what counts in the odds of a way.
-    private bool IsMade(StrokePlayer player, Stroke stroke, out NoBank failure)
+    private bool IsMade(LayoutPlayer player, Stroke stroke, out NoBank failure)
     {
         var watch = new FateWatch(0, 1, _route.Pocket!.Value, mostCushions: 2, endsOnMiss: true);
         StopReason ended = player.Play(stroke, ref watch);
