@@ -19,9 +19,11 @@ public static class ChartText
         Line(text, Capital(request.Route.Words));
         Line(text, ChartSentences.Equipment(request.Equipment, request.Names));
         Line(text, ChartSentences.Played(request));
-        Line(text, $"Correction to the mirror point on the {TableWords.Of(request.Route.Off)} cushion, in {ChartNumbers.UnitWords(request)}:");
+        string cushion = TableWords.Of(request.Route.Off);
+        Line(text, $"Correction to the mirror point on the {cushion} cushion, in {ChartNumbers.UnitWords(request)}:");
         Line(text, "");
-        ColumnText.Append(text, Columns(request), [.. Enumerable.Range(0, chart.Rows.Count).Select(k => Cells(chart, k))]);
+        ColumnText.Append(
+            text, Columns(request), [.. Enumerable.Range(0, chart.Rows.Count).Select(k => Cells(chart, k))]);
         Line(text, "");
         Wrapped(text, ChartSentences.Sense(chart));
         if (ChartSentences.Example(chart) is { } example)

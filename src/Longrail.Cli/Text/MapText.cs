@@ -16,7 +16,8 @@ public static class MapText
         bool isOdds = request.Measure == MapMeasure.Odds;
         int width = isOdds ? 4 : 5;
         var text = new StringBuilder();
-        Line(text, $"{Capital(request.Route.Words)}: {(isOdds ? "odds" : "leeway of the aim")} from each place of the ball");
+        string what = isOdds ? "odds" : "leeway of the aim";
+        Line(text, $"{Capital(request.Route.Words)}: {what} from each place of the ball");
         Line(text, ChartSentences.Equipment(request.Equipment, request.Names));
         Wrapped(text, ChartSentences.Played(request));
         Wrapped(text, ChartSentences.Measured(map) + (isOdds ? "" : " In hundredths of a degree."));
@@ -32,7 +33,12 @@ public static class MapText
         // Every other column has room for its label.
         text.Append("       +").Append('-', width * request.Columns).Append("\n        ");
         for (int column = 0; column < request.Columns; column += 2)
-            text.Append(Label(request.Place(column, 0).X).PadLeft(width)).Append(' ', column + 1 < request.Columns ? width : 0);
+        {
+            text.Append(Label(request.Place(column, 0).X).PadLeft(width));
+            text.Append(' ', column + 1 < request.Columns ? width : 0);
+        }
+
+
         text.Append('\n');
         Line(text, "");
         foreach (string sign in ChartSentences.Signs(map.Failures))

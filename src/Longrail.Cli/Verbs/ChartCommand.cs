@@ -92,7 +92,8 @@ internal sealed class ChartCommand : Command<ChartSettings>
     // Every error belongs to an option.
     private static int Refused(IReadOnlyList<SceneError> errors, ProgramStreams streams)
     {
-        SceneInput.PrintErrors([.. errors.Select(error => error with { Path = "--" + error.Path })], null, streams.Error);
+        SceneInput.PrintErrors(
+            [.. errors.Select(error => error with { Path = "--" + error.Path })], null, streams.Error);
         return ExitCode.BadInput;
     }
 

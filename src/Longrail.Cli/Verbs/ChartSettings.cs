@@ -26,7 +26,8 @@ public sealed class ChartSettings : CommandSettings
 
     /// <summary>A table preset, as typed.</summary>
     [CommandOption("--table <PRESET>")]
-    [Description("A table without a scene: pool-9ft (default), pool-8ft, pool-7ft, snooker-12ft; carom-10ft for a kick")]
+    [Description(
+        "A table without a scene: pool-9ft (default), pool-8ft, pool-7ft, snooker-12ft; carom-10ft for a kick")]
     public string? Table { get; init; }
 
     /// <summary>The pocket, as typed.</summary>
@@ -101,7 +102,8 @@ public sealed class ChartSettings : CommandSettings
 
     /// <summary>The cue ball of a map, as typed.</summary>
     [CommandOption("--cue <PLACE>")]
-    [Description("Where the cue ball of a map stands (default: as in the scene, else on the far side from the cushion)")]
+    [Description(
+        "Where the cue ball of a map stands (default: as in the scene, else on the far side from the cushion)")]
     public string? Cue { get; init; }
 
     /// <summary>The player of a map, as typed.</summary>
@@ -140,14 +142,16 @@ public sealed class ChartSettings : CommandSettings
     public string? Date { get; init; }
 
     /// <summary>The date; only after <see cref="Validate"/>.</summary>
-    public DateOnly? DateAsked => Date is null ? null : DateOnly.ParseExact(Date, DateForm, CultureInfo.InvariantCulture);
+    public DateOnly? DateAsked =>
+        Date is null ? null : DateOnly.ParseExact(Date, DateForm, CultureInfo.InvariantCulture);
 
     /// <inheritdoc/>
     public override ValidationResult Validate()
     {
         if (Json && Csv)
             return ValidationResult.Error("--json and --csv: one form at a time");
-        if (Date is not null && !DateOnly.TryParseExact(Date, DateForm, CultureInfo.InvariantCulture, DateTimeStyles.None, out _))
+        if (Date is not null
+            && !DateOnly.TryParseExact(Date, DateForm, CultureInfo.InvariantCulture, DateTimeStyles.None, out _))
             return ValidationResult.Error($"--date: \"{Date}\"; allowed: year-month-day, as 2026-11-25");
         return ValidationResult.Success();
     }

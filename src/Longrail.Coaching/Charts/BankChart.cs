@@ -13,5 +13,8 @@ public sealed record BankChart(ChartRequest Request, IReadOnlyList<ChartRow> Row
 
     /// <summary>The reasons of all cells without an answer, each once.</summary>
     public IReadOnlyList<NoBank> Failures =>
-        [.. Rows.SelectMany(row => row.Cells).Select(cell => cell.Failure).Where(f => f != NoBank.None).Distinct().Order()];
+    [
+        .. Rows.SelectMany(row => row.Cells).Select(cell => cell.Failure)
+            .Where(failure => failure != NoBank.None).Distinct().Order(),
+    ];
 }

@@ -50,7 +50,8 @@ internal static class ChartCheck
             ? null
             : new SceneError(
                 "", Text($"a ball at {place.X:0.###}, {place.Y:0.###} would stand in a cushion or off the table"),
-                Text($"along from {along:0.00} to {8 - along:0.00}, across from {across:0.00} to {4 - across:0.00} diamonds"));
+                Text($"along from {along:0.00} to {8 - along:0.00}, ")
+                + Text($"across from {across:0.00} to {4 - across:0.00} diamonds"));
     }
 
     internal static void CheckRoute(EquipmentSpec equipment, ChartRoute route, double reach, List<SceneError> errors)
@@ -84,14 +85,16 @@ internal static class ChartCheck
     internal static void CheckTips(EquipmentSpec equipment, IReadOnlyList<ChartTip> tips, List<SceneError> errors)
     {
         if (tips.Count is < 1 or > MostLevels)
-            errors.Add(new SceneError("tips", Text($"{tips.Count} places of the tip"), Text($"from 1 to {MostLevels}")));
+            errors.Add(
+                new SceneError("tips", Text($"{tips.Count} places of the tip"), Text($"from 1 to {MostLevels}")));
         double limit = TipContact.MiscueLimit(equipment.Cue);
         double radius = 0.5 * equipment.BallSet.Diameter;
         foreach (ChartTip tip in tips.Where(tip => !(Math.Abs(tip.Right) <= limit * radius)))
         {
             errors.Add(new SceneError(
                 "tips",
-                Text($"\"{tip.Text}\" is a miscue: the tip meets the ball {Math.Abs(tip.Right) / radius:0.###} R from its centre"),
+                $"\"{tip.Text}\" is a miscue: the tip meets the ball "
+                + Text($"{Math.Abs(tip.Right) / radius:0.###} R from its centre"),
                 Text($"up to {limit:0.###} R, which is what this tip holds")));
         }
     }

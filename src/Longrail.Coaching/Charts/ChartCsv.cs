@@ -10,8 +10,8 @@ public static class ChartCsv
 {
     private const double Degree = Math.PI / 180;
 
-    /// <summary>A chart: a line for each place, tip and speed. Numbers in the chart's numbering, corrections in diamonds
-    /// at the nose and in its numbering; empty where there is no answer.</summary>
+    /// <summary>A chart: a line for each place, tip and speed. Numbers in the chart's numbering, corrections in
+    /// diamonds at the nose and in its numbering; empty where there is no answer.</summary>
     public static string Of(BankChart chart)
     {
         ArgumentNullException.ThrowIfNull(chart);
@@ -52,8 +52,8 @@ public static class ChartCsv
         Line(
             text,
             [
-                "along_diamonds", "across_diamonds", "reason", "speed_mps", "aim_deg", "leeway_deg", "made", "shots", "odds",
-                "low", "high",
+                "along_diamonds", "across_diamonds", "reason", "speed_mps", "aim_deg", "leeway_deg", "made", "shots",
+                "odds", "low", "high",
             ]);
         foreach (MapCell cell in map.Cells)
         {
@@ -62,7 +62,8 @@ public static class ChartCsv
                 [
                     Number(cell.Place.X), Number(cell.Place.Y), ChartWords.Of(cell.Failure), Number(cell.Speed),
                     Number(cell.Aim / Degree), Number(cell.Leeway / Degree), Number(cell.Made?.Made),
-                    Number(cell.Made?.Trials), Number(cell.Made?.Share), Number(cell.Made?.Low), Number(cell.Made?.High),
+                    Number(cell.Made?.Trials), Number(cell.Made?.Share), Number(cell.Made?.Low),
+                    Number(cell.Made?.High),
                 ]);
         }
 

@@ -17,7 +17,8 @@ public static class ChartNumbers
         if (cell.Correction is not { } correction)
             return null;
         TableSpec table = request.Equipment.Table;
-        double metres = correction / DiamondNumbers.PerDiamond(request.Numbering) * Diamonds.Length(request.Route.Off, table);
+        double metres =
+            correction / DiamondNumbers.PerDiamond(request.Numbering) * Diamonds.Length(request.Route.Off, table);
         return request.Unit switch
         {
             ChartUnit.Millimetre => 1000 * metres,

@@ -61,7 +61,7 @@ public sealed class ChartReader
             Places = Places(route),
             Speeds = Speeds(DefaultSpeeds),
             Tips = Tips(DefaultTips),
-            Height = (CueHeight)_texts.Word("height", _question.Height, ChartWords.Heights, (int)(route.IsKick ? CueHeight.Follow : CueHeight.Stun)),
+            Height = Height(route.IsKick ? CueHeight.Follow : CueHeight.Stun),
             Distance = Distance(),
             Numbering = (DiamondNumbering)_texts.Word("numbering", _question.Numbering, DiamondNumbers.Words, 0),
             Unit = (ChartUnit)_texts.Word("unit", _question.Unit, ChartWords.Units, 0),
@@ -77,7 +77,8 @@ public sealed class ChartReader
         if (measure == MapMeasure.Leeway)
         {
             Refuse(
-                "a map of odds", (_question.Player?.Name, "player"), (_question.Seed, "seed"), (_question.Shots, "shots"));
+                "a map of odds", (_question.Player?.Name, "player"), (_question.Seed, "seed"),
+                (_question.Shots, "shots"));
         }
 
         if (Route() is not { } route)
@@ -100,9 +101,10 @@ public sealed class ChartReader
             Rows = rows,
             Speeds = Speeds(DefaultMapSpeeds),
             Tip = tips.Count > 0 ? tips[0] : new ChartTip(0, "0"),
-            Height = (CueHeight)_texts.Word("height", _question.Height, ChartWords.Heights, (int)CueHeight.Centre),
+            Height = Height(CueHeight.Centre),
             Player = _question.Player,
-            Seed = ulong.TryParse(_question.Seed ?? "1", NumberStyles.None, CultureInfo.InvariantCulture, out ulong seed)
+            Seed = ulong.TryParse(
+                _question.Seed ?? "1", NumberStyles.None, CultureInfo.InvariantCulture, out ulong seed)
                 ? seed
                 : _texts.Wrong("seed", _question.Seed!, "a whole number from 0", 0UL),
             Shots = _texts.Whole("shots", _question.Shots, 400, MapRequest.MostShots),
@@ -135,8 +137,12 @@ public sealed class ChartReader
         if (_question.Bank is null)
             _errors.Add(new SceneError("bank", "no bank is named", string.Join(", ", ChartWords.Kinds)));
         var kind = (BankKind)_texts.Word("bank", _question.Bank, ChartWords.Kinds, 0);
-        PocketName? pocket = _question.Pocket is null ? null : (PocketName)_texts.Word("pocket", _question.Pocket, TableWords.Pockets, 0);
-        CushionName? off = _question.Off is null ? null : (CushionName)_texts.Word("off", _question.Off, TableWords.Cushions, 0);
+        PocketName? pocket = _question.Pocket is null
+            ? null
+            : (PocketName)_texts.Word("pocket", _question.Pocket, TableWords.Pockets, 0);
+        CushionName? off = _question.Off is null
+            ? null
+            : (CushionName)_texts.Word("off", _question.Off, TableWords.Cushions, 0);
         Vec2? target = Target();
         return _errors.Count > 0
             ? null
@@ -151,7 +157,9 @@ public sealed class ChartReader
             return _question.Scene.Setup.Balls[ball].Start.Position;
         if (!text.Contains(',', StringComparison.Ordinal))
         {
-            string allowed = _question.Scene is { } scene ? $"ALONG,ACROSS or {string.Join(", ", scene.BallIds)}" : "ALONG,ACROSS";
+            string allowed = _question.Scene is { } scene
+                ? $"ALONG,ACROSS or {string.Join(", ", scene.BallIds)}"
+                : "ALONG,ACROSS";
             _errors.Add(new SceneError("target", $"there is no ball \"{text}\"", allowed));
             return null;
         }
@@ -159,6 +167,9 @@ public sealed class ChartReader
         Vec2 place = _texts.Place("target", text);
         return new Vec2(place.X * _equipment.Table.DiamondAlong, place.Y * _equipment.Table.DiamondAcross);
     }
+
+    private CueHeight Height(CueHeight standard) =>
+        (CueHeight)_texts.Word("height", _question.Height, ChartWords.Heights, (int)standard);
 
     private ChartPlaces Places(ChartRoute route)
     {
@@ -170,7 +181,8 @@ public sealed class ChartReader
             (int columns, int rows) = _texts.Grid(_question.Grid) ?? (7, 3);
             return (long)columns * rows <= ChartPlaces.Most
                 ? ChartPlaces.Grid(from, to, columns, rows)
-                : _texts.Wrong("grid", _question.Grid!, $"up to {ChartPlaces.Most} places in all", ChartPlaces.Grid(from, to, 1, 1));
+                : _texts.Wrong(
+                    "grid", _question.Grid!, $"up to {ChartPlaces.Most} places in all", ChartPlaces.Grid(from, to, 1, 1));
         }
 
         (Vec2 first, Vec2 last) = _question.Line is { } line
@@ -195,7 +207,8 @@ public sealed class ChartReader
     private List<double> Speeds(string standard) =>
     [
         .. (_question.Speeds ?? standard).Split(',')
-            .Select(text => _texts.Quantity("speeds", text, QuantityKind.Speed, new NumberRange(0, SceneFields.Fastest, WithoutLeast: true)))
+            .Select(text => _texts.Quantity(
+                "speeds", text, QuantityKind.Speed, new NumberRange(0, SceneFields.Fastest, WithoutLeast: true)))
             .Select(speed => speed.Value),
     ];
 

@@ -21,14 +21,16 @@ public static class ChartRoutes
     /// <param name="errors">Gets what is wrong.</param>
     /// <returns>The route, or null if anything is wrong.</returns>
     public static ChartRoute? Resolve(
-        BankKind kind, PocketName? pocket, CushionName? off, Vec2? target, TableSpec table, ICollection<SceneError> errors)
+        BankKind kind, PocketName? pocket, CushionName? off, Vec2? target, TableSpec table,
+        ICollection<SceneError> errors)
     {
         ArgumentNullException.ThrowIfNull(table);
         ArgumentNullException.ThrowIfNull(errors);
         if (kind == BankKind.Kick)
             return Kick(pocket, off, target, table, errors);
         if (target is not null)
-            errors.Add(new SceneError("target", $"a {ChartWords.Of(kind)} bank goes into a pocket", "--pocket, or a kick"));
+            errors.Add(
+                new SceneError("target", $"a {ChartWords.Of(kind)} bank goes into a pocket", "--pocket, or a kick"));
         if (table.Corner is null)
         {
             errors.Add(new SceneError(
@@ -52,7 +54,8 @@ public static class ChartRoutes
         {
             errors.Add(new SceneError(
                 "off",
-                $"a {ChartWords.Of(kind)} bank into {TableWords.Of(into)} does not come off the {TableWords.Of(asked)} cushion",
+                $"a {ChartWords.Of(kind)} bank into {TableWords.Of(into)} does not come off the "
+                + $"{TableWords.Of(asked)} cushion",
                 TableWords.Of(needed)));
             return null;
         }

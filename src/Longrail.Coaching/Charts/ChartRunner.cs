@@ -55,7 +55,9 @@ public static partial class ChartRunner
             cells[i] = solver.Solve(place, launches[i]);
         }
 
-        double? number = mirror is { } touch && touch.DistanceTo(place) > 1e-9 ? solver.MirrorNumber(place, touch) : null;
+        double? number = mirror is { } touch && touch.DistanceTo(place) > 1e-9
+            ? solver.MirrorNumber(place, touch)
+            : null;
         return new ChartRow(diamonds, mirror, number, cells);
     }
 }

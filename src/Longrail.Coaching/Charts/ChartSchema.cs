@@ -11,7 +11,8 @@ public static class ChartSchema
 {
     private static readonly string[] _number = ["number"];
     private static readonly string[] _numberOrNull = ["number", "null"];
-    private static readonly string[] _head = ["longrail", "shows", "bank", "off", "pocket", "target", "equipment", "height"];
+    private static readonly string[] _head =
+        ["longrail", "shows", "bank", "off", "pocket", "target", "equipment", "height"];
 
     /// <summary>The schema as text.</summary>
     public static byte[] ToUtf8() => JsonForm.ToUtf8(json =>
@@ -21,8 +22,8 @@ public static class ChartSchema
         json.WriteString("title", $"Longrail {ChartWriter.Format}");
         json.WriteString(
             "description",
-            "A bank chart (shows: corrections), or a map of the table (shows: odds or leeway). Lengths in metres, speeds "
-            + "in m/s, places of balls in diamonds along and across, unless a name says otherwise.");
+            "A bank chart (shows: corrections), or a map of the table (shows: odds or leeway). Lengths in metres, "
+            + "speeds in m/s, places of balls in diamonds along and across, unless a name says otherwise.");
         json.WriteStartArray("oneOf");
         json.WriteStartObject();
         WriteChart(json);
@@ -34,7 +35,8 @@ public static class ChartSchema
         json.WriteEndObject();
     });
 
-    private static void WriteChart(Utf8JsonWriter json) => Closed(json, [.. _head, "distance", "numbering", "rows"], _ =>
+    private static void WriteChart(Utf8JsonWriter json) =>
+        Closed(json, [.. _head, "distance", "numbering", "rows"], _ =>
     {
         WriteHead(json, ChartWriter.Corrections);
         Maybe(json, "distance", "From the cue ball's centre to the object ball's, m; null for a kick.");
@@ -53,7 +55,8 @@ public static class ChartSchema
     private static void WriteCell(Utf8JsonWriter json) => Closed(
         json,
         [
-            "tip", "speed", "reason", "touch", "correctionDiamonds", "number", "correction", "cueBall", "aimDegrees", "tipAbove",
+            "tip", "speed", "reason", "touch", "correctionDiamonds", "number", "correction", "cueBall", "aimDegrees",
+            "tipAbove",
         ],
         _ =>
         {
@@ -73,7 +76,8 @@ public static class ChartSchema
     {
         string[] own =
         [
-            "tip", "speeds", "cueBall", "from", "to", "columns", "rows", "player", "seed", "shots", "typicalHalfWidth", "cells",
+            "tip", "speeds", "cueBall", "from", "to", "columns", "rows", "player", "seed", "shots", "typicalHalfWidth",
+            "cells",
         ];
         Closed(json, [.. _head, .. own], _ =>
         {
@@ -85,7 +89,9 @@ public static class ChartSchema
             Point(json, "to", "Its opposite corner, diamonds.");
             Number(json, "columns", "Cells along the table.");
             Number(json, "rows", "Cells across; cells stand row by row from the right, each row from the head.");
-            Field(json, "player", "Whose odds; standard deviations in SI; null on a map of leeway.", () => WritePlayer(json));
+            Field(
+                json, "player", "Whose odds; standard deviations in SI; null on a map of leeway.",
+                () => WritePlayer(json));
             Maybe(json, "seed", "Seed of the random strokes.");
             Maybe(json, "shots", "Strokes at each place.");
             Maybe(json, "typicalHalfWidth", "Usual half-width of a 95 % interval.");
@@ -138,7 +144,9 @@ public static class ChartSchema
             Field(json, "name", "What the player is called.", () => Types(json, "string"));
             foreach (string size in sizes)
                 Number(json, size, "Standard deviation, as in a player file.");
-            Maybe(json, "hardStroke", "Ball speed of a hard stroke, m/s, beyond which errors grow; null if they do not.");
+            Maybe(
+                json, "hardStroke",
+                "Ball speed of a hard stroke, m/s, beyond which errors grow; null if they do not.");
         });
     }
 
@@ -148,7 +156,8 @@ public static class ChartSchema
     private static void Maybe(Utf8JsonWriter json, string name, string description) =>
         Field(json, name, description, () => Types(json, _numberOrNull));
 
-    private static void Point(Utf8JsonWriter json, string name, string description) => Field(json, name, description, () =>
+    private static void Point(Utf8JsonWriter json, string name, string description) =>
+        Field(json, name, description, () =>
     {
         Types(json, "array", "null");
         Items(json, () => Types(json, _number));

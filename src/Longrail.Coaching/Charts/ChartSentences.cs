@@ -17,9 +17,8 @@ public static class ChartSentences
         if (request.Route.IsKick)
             return $"The cue ball alone, struck for {Height(request.Height)} with a level stick.";
         double diamonds = request.Distance / request.Equipment.Table.DiamondAlong;
-        return Text(
-            $"The cue ball hits the ball full from {1000 * request.Distance:0.#} mm ({diamonds:0.##} diamond) away, struck for ")
-            + $"{Height(request.Height)} with a level stick.";
+        return Text($"The cue ball hits the ball full from {1000 * request.Distance:0.#} mm ({diamonds:0.##} diamond) ")
+            + $"away, struck for {Height(request.Height)} with a level stick.";
     }
 
     /// <summary>How the shots of a map are played.</summary>
@@ -53,7 +52,8 @@ public static class ChartSentences
         ChartRequest request = chart.Request;
         int speed = request.Speeds.Count - 1;
         int tip = request.Tips.ToList().FindIndex(t => t.Right == 0) is var centre and >= 0 ? centre : 0;
-        int row = Enumerable.Range(0, chart.Rows.Count).FirstOrDefault(k => chart[k, tip, speed].Failure == NoBank.None, -1);
+        int row =
+            Enumerable.Range(0, chart.Rows.Count).FirstOrDefault(k => chart[k, tip, speed].Failure == NoBank.None, -1);
         if (row < 0)
             return null;
         ChartCell cell = chart[row, tip, speed];
@@ -67,15 +67,18 @@ public static class ChartSentences
             ? $"{size}{unit} {(value > 0 ? "longer" : "shorter")} than the mirror"
             : "as the mirror";
         string place = $"{ChartNumbers.Diamond(at.Place.X)}, {ChartNumbers.Diamond(at.Place.Y)}";
-        return $"From {place} at {ChartNumbers.Speed(request.Speeds[speed])}, tip {ChartNumbers.Tip(request.Tips[tip])}: hit it "
-            + $"{aim}, at {ChartNumbers.Number(request, cell.Number)} instead of {ChartNumbers.Number(request, at.MirrorNumber)}.";
+        string stroke = $"{ChartNumbers.Speed(request.Speeds[speed])}, tip {ChartNumbers.Tip(request.Tips[tip])}";
+        string mirror = ChartNumbers.Number(request, at.MirrorNumber);
+        return $"From {place} at {stroke}: hit it {aim}, at {ChartNumbers.Number(request, cell.Number)} "
+            + $"instead of {mirror}.";
     }
 
     /// <summary>What the speeds are.</summary>
     public static string Speeds(IReadOnlyList<double> speeds)
     {
         ArgumentNullException.ThrowIfNull(speeds);
-        string miles = string.Join(", ", speeds.Select(v => (v / MilePerHour).ToString("0.0", CultureInfo.InvariantCulture)));
+        string miles =
+            string.Join(", ", speeds.Select(v => (v / MilePerHour).ToString("0.0", CultureInfo.InvariantCulture)));
         return $"Speeds are the cue ball's as it leaves the tip ({miles} mph).";
     }
 
@@ -83,7 +86,8 @@ public static class ChartSentences
     public static string Places(ChartRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        return $"Numbers on the {TableWords.Of(request.Route.Off)} cushion are {DiamondNumbers.Sentence(request.Numbering)}; "
+        string cushion = TableWords.Of(request.Route.Off);
+        return $"Numbers on the {cushion} cushion are {DiamondNumbers.Sentence(request.Numbering)}; "
             + "places of balls are their centres' in diamonds, along from the head, across from the right.";
     }
 
@@ -109,8 +113,8 @@ public static class ChartSentences
         if (request.Measure == MapMeasure.Leeway)
             return "How far the aim may be off either way, from the middle of what makes the bank.";
         double half = 100 * (map.TypicalHalfWidth ?? 0);
-        return Text($"The chance in % that the player ({request.Player!.Name}) makes it and keeps the cue ball: {request.Shots} shots a place, ")
-            + Text($"seed {request.Seed}; 95 % interval typically +-{half:0.0} %.");
+        return $"The chance in % that the player ({request.Player!.Name}) makes it and keeps the cue ball: "
+            + Text($"{request.Shots} shots a place, seed {request.Seed}; 95 % interval typically +-{half:0.0} %.");
     }
 
     private static string Height(CueHeight height) => height switch
@@ -128,7 +132,8 @@ public static class ChartSentences
             .. chart.Rows.Where(row => row.MirrorTouch is not null).Select(row =>
             {
                 double start = Diamonds.IsLong(chart.Request.Route.Off) ? row.Place.X : row.Place.Y;
-                double end = Diamonds.Along(chart.Request.Route.Off, row.MirrorTouch!.Value, chart.Request.Equipment.Table);
+                double end =
+                    Diamonds.Along(chart.Request.Route.Off, row.MirrorTouch!.Value, chart.Request.Equipment.Table);
                 return end < start ? -1 : 1;
             }),
         ];

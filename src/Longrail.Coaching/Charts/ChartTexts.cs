@@ -71,7 +71,8 @@ internal sealed class ChartTexts(TableSpec? table, List<SceneError> errors)
     {
         if (text is null)
             return standard;
-        return int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= 1 && number <= most
+        return int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
+            && number >= 1 && number <= most
             ? number
             : Wrong(path, text, $"a whole number from 1 to {most}", standard);
     }

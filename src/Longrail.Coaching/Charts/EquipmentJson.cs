@@ -69,7 +69,13 @@ internal static class EquipmentJson
                 Closed(json, [.. words, .. numbers], _ =>
                 {
                     foreach (string word in words)
-                        Field(json, word, "As in a scene; null if it is not known.", () => Types(json, "string", "null"));
+                    {
+                        Field(
+                            json, word, "As in a scene; null if it is not known.",
+                            () => Types(json, "string", "null"));
+                    }
+
+
                     foreach (string number in numbers)
                         Field(json, number, "As in a scene.", () => Types(json, "number"));
                 });

@@ -15,7 +15,8 @@ public sealed record MapCell
     /// <summary>The best of the speeds, m/s.</summary>
     public double? Speed { get; init; }
 
-    /// <summary>The stick's direction at the middle of what makes the bank, radians counter-clockwise from +x.</summary>
+    /// <summary>The stick's direction at the middle of what makes the bank, radians counter-clockwise from
+    /// +x.</summary>
     public double? Aim { get; init; }
 
     /// <summary>How far the aim may be off from there, either way, radians.</summary>

@@ -35,7 +35,8 @@ internal static class MapCheck
 
         if (!(request.From.X <= request.To.X && request.From.Y <= request.To.Y))
         {
-            errors.Add(new SceneError("ball-area", "its first corner must be nearer to head and right than its second"));
+            errors.Add(
+                new SceneError("ball-area", "its first corner must be nearer to head and right than its second"));
             return;
         }
 
@@ -60,7 +61,8 @@ internal static class MapCheck
 
         if (request.Player is not { } player)
         {
-            errors.Add(new SceneError("player", "odds are somebody's: no player is named", "a player, or a map of leeway"));
+            errors.Add(
+                new SceneError("player", "odds are somebody's: no player is named", "a player, or a map of leeway"));
             return;
         }
 

@@ -5,8 +5,8 @@ using Longrail.Physics.Geometry;
 namespace Longrail.Coaching.Charts;
 
 /// <summary>The question of a map: from where on the table is a bank a good shot?</summary>
-/// <remarks>The cue ball stands still, the object ball is moved from place to place. Each place is played at the best of
-/// the speeds, aimed at the middle of what makes the bank there, with a level stick.</remarks>
+/// <remarks>The cue ball stands still, the object ball is moved from place to place. Each place is played at the best
+/// of the speeds, aimed at the middle of what makes the bank there, with a level stick.</remarks>
 public sealed record MapRequest
 {
     /// <summary>The most places that a map has.</summary>

@@ -27,7 +27,8 @@ public sealed record OddsMap(MapRequest Request, IReadOnlyList<MapCell> Cells, l
     {
         get
         {
-            double[] halves = [.. Cells.Where(c => c.Made is not null).Select(c => 0.5 * (c.Made!.Value.High - c.Made.Value.Low))];
+            double[] halves =
+                [.. Cells.Where(c => c.Made is not null).Select(c => 0.5 * (c.Made!.Value.High - c.Made.Value.Low))];
             return halves.Length == 0 ? null : Math.Sqrt(halves.Average(h => h * h));
         }
     }

@@ -30,7 +30,8 @@ internal static class UsualPlaces
         CushionName.Head => new Vec2(6, 2),
         CushionName.Foot => new Vec2(2, 2),
         _ => new Vec2(
-            route.Pocket is PocketName.HeadLeft or PocketName.HeadRight ? 6 : 2, route.Off == CushionName.Right ? 3 : 1),
+            route.Pocket is PocketName.HeadLeft or PocketName.HeadRight ? 6 : 2,
+            route.Off == CushionName.Right ? 3 : 1),
     };
 
     // Along the cushion across from the one that is kicked off.

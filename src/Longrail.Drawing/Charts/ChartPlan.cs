@@ -69,7 +69,8 @@ internal static class ChartPlan
         svg.Line(cue, Place(view, chart, middle), new Pen(Ink.Graphite, Ink.Fine));
         svg.Circle(cue, radius, Ink.Graphite);
         svg.Text(
-            cue.Moved(0, -radius - 8), "cue ball", new TextStyle(Ink.Small - 4, Ink.Graphite, false, TextAnchor.Middle));
+            cue.Moved(0, -radius - 8), "cue ball",
+            new TextStyle(Ink.Small - 4, Ink.Graphite, false, TextAnchor.Middle));
         svg.End();
     }
 

@@ -27,7 +27,8 @@ internal static class ChartSheet
         TitleBlock.Draw(
             svg, Sheet.BlockLeft, Sheet.StripTop, Sheet.Width - Sheet.Frame - Sheet.BlockLeft,
             Sheet.StripBottom - Sheet.StripTop, title,
-            ChartFrame.Rows(chart.Request.Equipment, chart.Request.Names, plan.Reduction, date, chart.Request.Numbering));
+            ChartFrame.Rows(
+                chart.Request.Equipment, chart.Request.Names, plan.Reduction, date, chart.Request.Numbering));
         return svg.Finish();
     }
 

@@ -80,7 +80,7 @@ internal static class Contours
     private static (double X, double Y)? Next(
         LinkedList<((double X, double Y) A, (double X, double Y) B)> pieces, (double X, double Y) from)
     {
-        for (LinkedListNode<((double X, double Y) A, (double X, double Y) B)>? node = pieces.First; node is not null; node = node.Next)
+        for (var node = pieces.First; node is not null; node = node.Next)
         {
             bool atA = Same(node.Value.A, from);
             if (!atA && !Same(node.Value.B, from))

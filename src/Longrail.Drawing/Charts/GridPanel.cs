@@ -50,7 +50,8 @@ internal sealed class GridPanel(SvgWriter svg, BankChart chart, double left, dou
             if (at.X - taken < TextWidth.Of(text, Ink.Small) + 14)
                 continue;
             svg.Text(
-                new SvgPoint(at.X, bottom + 12 + Ink.Small), text, new TextStyle(Ink.Small, Ink.Soft, false, TextAnchor.Middle));
+                new SvgPoint(at.X, bottom + 12 + Ink.Small), text,
+                new TextStyle(Ink.Small, Ink.Soft, false, TextAnchor.Middle));
             taken = at.X;
         }
 
@@ -80,7 +81,8 @@ internal sealed class GridPanel(SvgWriter svg, BankChart chart, double left, dou
     {
         ChartPlaces places = _request.Places;
         double step = places.Columns < 2 ? scale * _span.X : At(places.Diamonds[1]).X - At(places.Diamonds[0]).X;
-        double widest = chart.Rows.SelectMany(row => row.Cells).Max(cell => TextWidth.Of(ChartNumbers.Text(_request, cell), 1));
+        double widest =
+            chart.Rows.SelectMany(row => row.Cells).Max(cell => TextWidth.Of(ChartNumbers.Text(_request, cell), 1));
         return Math.Clamp(0.86 * step / Math.Max(widest, 1), 9, Ink.Body);
     }
 }

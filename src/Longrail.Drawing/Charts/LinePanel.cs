@@ -99,7 +99,8 @@ internal sealed class LinePanel(
             if (Math.Abs(x - taken) < half + 22)
                 continue;
             svg.Text(
-                new SvgPoint(x, line + 14 + Ink.Small), text, new TextStyle(Ink.Small, Ink.Graphite, false, TextAnchor.Middle));
+                new SvgPoint(x, line + 14 + Ink.Small), text,
+                new TextStyle(Ink.Small, Ink.Graphite, false, TextAnchor.Middle));
             taken = x;
         }
 
@@ -154,7 +155,8 @@ internal sealed class LinePanel(
                 svg.Line(new SvgPoint(x + 10, y), new SvgPoint(start - 4, at), new Pen(Colour(speed), 0.8));
             string text = ChartNumbers.Speed(_request.Speeds[speed]);
             // No line runs through a word.
-            svg.Rectangle(start - 3, at - 0.55 * Ink.Small, TextWidth.Of(text, Ink.Small) + 6, 1.1 * Ink.Small, Ink.Paper);
+            svg.Rectangle(
+                start - 3, at - 0.55 * Ink.Small, TextWidth.Of(text, Ink.Small) + 6, 1.1 * Ink.Small, Ink.Paper);
             svg.Text(
                 new SvgPoint(start, at + Ink.Small * Ink.HalfCapital), text, new TextStyle(Ink.Small, Ink.Graphite));
         }

@@ -4,8 +4,8 @@ using Longrail.Physics.Geometry;
 
 namespace Longrail.Drawing.Charts;
 
-/// <summary>Small multiples of a chart over a line of places: a panel for each tip, a line for each speed, one scale for
-/// all.</summary>
+/// <summary>Small multiples of a chart over a line of places: a panel for each tip, a line for each speed, one scale
+/// for all.</summary>
 internal static class LinePanels
 {
     private const int MostAcross = 4;
@@ -21,7 +21,8 @@ internal static class LinePanels
         int across = Math.Min(request.Tips.Count, MostAcross);
         int down = (request.Tips.Count + across - 1) / across;
         ValueScale scale = ValueScale.Of(
-            chart.Rows.SelectMany(row => row.Cells).Select(cell => ChartNumbers.Correction(request, cell)).OfType<double>());
+            chart.Rows.SelectMany(row => row.Cells)
+                .Select(cell => ChartNumbers.Correction(request, cell)).OfType<double>());
         double panelWidth = (width - AxisWidth - (across - 1) * Gap) / across;
         double panelHeight = height / down - HeadHeight - FootHeight;
         bool hasSigns = chart.Failures.Count > 0;

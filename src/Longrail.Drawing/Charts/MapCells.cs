@@ -48,7 +48,8 @@ internal static class MapCells
     internal static SvgPoint Middle(Viewport view, MapRequest request, double column, double row)
     {
         TableSpec table = request.Equipment.Table;
-        Vec2 step = new((request.To.X - request.From.X) / request.Columns, (request.To.Y - request.From.Y) / request.Rows);
+        Vec2 step =
+            new((request.To.X - request.From.X) / request.Columns, (request.To.Y - request.From.Y) / request.Rows);
         Vec2 place = request.From + new Vec2((column + 0.5) * step.X, (row + 0.5) * step.Y);
         return view.ToSheet(new TablePoint(place.X * table.DiamondAlong, place.Y * table.DiamondAcross));
     }

@@ -54,7 +54,8 @@ internal static class MapContours
         for (int k = 0; k < points.Length; k++)
         {
             // From the middle of the line outwards.
-            SvgPoint at = points[(points.Length / 2 + (k % 2 == 0 ? k / 2 : -(k / 2) - 1) + points.Length) % points.Length];
+            SvgPoint at =
+                points[(points.Length / 2 + (k % 2 == 0 ? k / 2 : -(k / 2) - 1) + points.Length) % points.Length];
             if (!taken.TryTake(at, half + 4))
                 continue;
             svg.Rectangle(at.X - half, at.Y - 0.62 * Size, 2 * half, 1.24 * Size, Ink.Paper, corner: 5);

@@ -4,12 +4,15 @@ using Longrail.Coaching.Charts;
 namespace Longrail.Drawing.Charts;
 
 /// <summary>From a map's number to its colour: bands of one hue that only get darker.</summary>
-/// <remarks>Sequential and of falling lightness, so that it reads for all kinds of colour vision and in grey; colours of
-/// our own choice.</remarks>
+/// <remarks>Sequential and of falling lightness, so that it reads for all kinds of colour vision and in grey; colours
+/// of our own choice.</remarks>
 internal static class MapScale
 {
     private static readonly (int R, int G, int B)[] _stops =
-        [(0xf6, 0xf3, 0xe8), (0xcf, 0xde, 0xe0), (0x93, 0xbb, 0xcc), (0x4f, 0x8f, 0xb3), (0x1f, 0x5f, 0x8c), (0x0b, 0x2f, 0x4e)];
+    [
+        (0xf6, 0xf3, 0xe8), (0xcf, 0xde, 0xe0), (0x93, 0xbb, 0xcc), (0x4f, 0x8f, 0xb3), (0x1f, 0x5f, 0x8c),
+        (0x0b, 0x2f, 0x4e),
+    ];
 
     private static readonly double[] _odds = [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9];
 

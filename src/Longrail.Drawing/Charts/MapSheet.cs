@@ -94,14 +94,18 @@ internal static class MapSheet
         var notes = new List<string> { ChartSentences.Measured(map), ChartSentences.Played(map.Request) };
         string[] signs =
         [
-            .. map.Failures.Where(f => !MapCells.IsBlank(f)).Select(f => $"{ChartWords.Sign(f)} {ChartWords.Sentence(f)}"),
+            .. map.Failures.Where(f => !MapCells.IsBlank(f))
+                .Select(f => $"{ChartWords.Sign(f)} {ChartWords.Sentence(f)}"),
         ];
-        string blank = map.Failures.Any(MapCells.IsBlank) ? "Blank: the hit would be too thin, or the ball is too near." : "";
+        string blank = map.Failures.Any(MapCells.IsBlank)
+            ? "Blank: the hit would be too thin, or the ball is too near."
+            : "";
         string letters = signs.Length > 0 ? $"No bank from there: {string.Join("; ", signs)}." : "";
         if (blank.Length + letters.Length > 0)
             notes.Add($"{letters} {blank}".Trim());
         notes.Add("Places are the ball's centre; a cell stands for a ball in its middle.");
-        NoteList.Draw(svg, notes, Left, Sheet.StripTop + 130, Sheet.BlockLeft - 60 - Left, Sheet.StripBottom - Sheet.StripTop - 150);
+        const double Top = Sheet.StripTop + 130;
+        NoteList.Draw(svg, notes, Left, Top, Sheet.BlockLeft - 60 - Left, Sheet.StripBottom - 20 - Top);
     }
 
     private static string Title(OddsMap map)

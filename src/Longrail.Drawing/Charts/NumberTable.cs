@@ -18,7 +18,8 @@ internal static class NumberTable
         int columns = request.Tips.Count * request.Speeds.Count;
         int room = (int)Math.Floor((height - HeadHeight - 8) / LeastRow);
         int shown = chart.Rows.Count <= room ? chart.Rows.Count : room - 1;
-        double row = Math.Clamp((height - HeadHeight) / Math.Max(Math.Min(chart.Rows.Count, room), 1), LeastRow, TallestRow);
+        double row =
+            Math.Clamp((height - HeadHeight) / Math.Max(Math.Min(chart.Rows.Count, room), 1), LeastRow, TallestRow);
         double column = Math.Min((width - 3 * PlaceColumn - 20) / columns, 170);
         double size = Math.Min(Ink.Small, Math.Min(0.8 * row, column / 3.4));
         double[] edges =
@@ -61,7 +62,10 @@ internal static class NumberTable
             if (tip > 0)
                 svg.Line(new SvgPoint(left, y), new SvgPoint(left, y + HeadHeight - 8), new Pen(Ink.Ghost, Ink.Fine));
             for (int speed = 0; speed < request.Speeds.Count; speed++)
-                svg.Text(new SvgPoint(edges[first + speed], y + 2.2 * size), ChartNumbers.Speed(request.Speeds[speed]), soft);
+            {
+                var at = new SvgPoint(edges[first + speed], y + 2.2 * size);
+                svg.Text(at, ChartNumbers.Speed(request.Speeds[speed]), soft);
+            }
         }
     }
 

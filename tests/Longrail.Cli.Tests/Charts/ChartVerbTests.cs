@@ -14,12 +14,14 @@ public sealed class ChartVerbTests : IDisposable
     public void A_chart_is_a_table_with_its_key()
     {
         (int exit, string output, string error) = Run(
-            "chart", "--bank", "cross-side", "--line", "2,2 to 3,2", "--speeds", "1.3 m/s,3 m/s", "--tips", "0,1/8 tip");
+            "chart", "--bank", "cross-side", "--line", "2,2 to 3,2", "--speeds", "1.3 m/s,3 m/s", "--tips",
+            "0,1/8 tip");
 
         Assert.Equal("", error);
         Assert.Equal(ExitCode.Done, exit);
         Assert.StartsWith("Cross-side bank off the right cushion into left-side\n", output, StringComparison.Ordinal);
-        Assert.Contains("pool-9ft, 2.54 x 1.27 m, cloth played-in, balls clean, cushions yielding", output, StringComparison.Ordinal);
+        Assert.Contains("pool-9ft, 2.54 x 1.27 m, cloth played-in, balls clean, cushions yielding", output,
+            StringComparison.Ordinal);
         Assert.Contains("+ is longer", output, StringComparison.Ordinal);
         Assert.Contains("counted at the nose", output, StringComparison.Ordinal);
         Assert.Contains("\ns a ball stops before it gets there\n", output, StringComparison.Ordinal);
@@ -34,14 +36,16 @@ public sealed class ChartVerbTests : IDisposable
     public void Json_csv_and_picture_tell_the_same()
     {
         string picture = Path.Combine(_folder, "chart.svg");
-        string[] question = ["chart", "--bank", "cross-side", "--line", "2,2 to 3,2", "--speeds", "3 m/s", "--tips", "0"];
+        string[] question =
+            ["chart", "--bank", "cross-side", "--line", "2,2 to 3,2", "--speeds", "3 m/s", "--tips", "0"];
         (_, string json, _) = Run([.. question, "--json", "--picture", picture, "--date", "2026-11-25"]);
         (_, string csv, _) = Run([.. question, "--csv"]);
 
         using var document = JsonDocument.Parse(json);
         Assert.Equal("chart/1", document.RootElement.GetProperty("longrail").GetString());
         JsonElement cell = document.RootElement.GetProperty("rows")[0].GetProperty("cells")[0];
-        Assert.Contains(cell.GetProperty("correctionDiamonds").GetRawText(), csv.Split('\n')[1], StringComparison.Ordinal);
+        Assert.Contains(
+            cell.GetProperty("correctionDiamonds").GetRawText(), csv.Split('\n')[1], StringComparison.Ordinal);
         Assert.Equal("svg", XElement.Load(picture).Name.LocalName);
         Assert.Contains("2026-11-25", File.ReadAllText(picture), StringComparison.Ordinal);
     }
@@ -56,7 +60,8 @@ public sealed class ChartVerbTests : IDisposable
         Assert.Equal("", error);
         Assert.Equal(ExitCode.Done, exit);
         Assert.Contains("The chance in % that the player (national) makes it", output, StringComparison.Ordinal);
-        Assert.Contains("20 shots a place, seed 3; 95 % interval typically", output.ReplaceLineEndings(" ").Replace("   ", " "), StringComparison.Ordinal);
+        string unbroken = output.ReplaceLineEndings(" ").Replace("   ", " ");
+        Assert.Contains("20 shots a place, seed 3; 95 % interval typically", unbroken, StringComparison.Ordinal);
         Assert.Equal(2, output.Split('\n').Count(line => line.Contains(" |", StringComparison.Ordinal)));
     }
 
@@ -76,7 +81,8 @@ public sealed class ChartVerbTests : IDisposable
     [InlineData("--speeds: the number 0 is out of range", "--bank", "cross-side", "--speeds", "0")]
     [InlineData("--grid: a ball at", "--bank", "cross-side", "--grid", "3x3", "--ball-area", "0,0 to 9,4")]
     [InlineData("--date: \"yesterday\"; allowed: year-month-day", "--bank", "cross-side", "--date", "yesterday")]
-    [InlineData("--seed: \"-1\"; allowed: a whole number from 0", "--bank", "cross-side", "--map", "odds", "--seed", "-1")]
+    [InlineData(
+        "--seed: \"-1\"; allowed: a whole number from 0", "--bank", "cross-side", "--map", "odds", "--seed", "-1")]
     [InlineData("--speeds: the text \"-2 mph\"", "--bank", "cross-side", "--speeds", "-2 mph")]
     [InlineData("one form at a time", "--bank", "cross-side", "--json", "--csv")]
     [InlineData(".svg, .png or .pdf", "--bank", "cross-side", "--picture", "chart.gif")]
@@ -107,7 +113,8 @@ public sealed class ChartVerbTests : IDisposable
     public void A_progress_bar_is_for_terminals_and_goes_away()
     {
         using var error = new StringWriter();
-        var streams = new ProgramStreams(Stream.Null, Stream.Null, error, CancellationToken.None) { ErrorIsTerminal = true };
+        var streams =
+            new ProgramStreams(Stream.Null, Stream.Null, error, CancellationToken.None) { ErrorIsTerminal = true };
         using (var line = new ProgressLine(streams, TimeSpan.Zero))
         {
             line.Report(0.5);
@@ -128,7 +135,8 @@ public sealed class ChartVerbTests : IDisposable
     private static (int Exit, string Output, string Error) Run(CancellationToken stop, params string[] args)
     {
         const string Scene = """
-            { "table": { "preset": "pool-7ft" }, "balls": [ { "id": "cue", "along": 2, "across": 1 }, { "id": "9", "along": 6, "across": 1.5 } ] }
+            { "table": { "preset": "pool-7ft" }, "balls": [
+                 { "id": "cue", "along": 2, "across": 1 }, { "id": "9", "along": 6, "across": 1.5 } ] }
             """;
         using var input = new MemoryStream(Encoding.UTF8.GetBytes(Scene));
         using var output = new MemoryStream();

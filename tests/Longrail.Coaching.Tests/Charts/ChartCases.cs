@@ -18,7 +18,8 @@ internal static class ChartCases
         TestEquipment.Lossless.WithTable(_ => TestEquipment.Pocketed.Table);
 
     internal static ChartRoute Route(
-        BankKind kind, PocketName? pocket = null, CushionName? off = null, Vec2? target = null, EquipmentSpec? equipment = null)
+        BankKind kind, PocketName? pocket = null, CushionName? off = null, Vec2? target = null,
+        EquipmentSpec? equipment = null)
     {
         var errors = new List<SceneError>();
         ChartRoute? route = ChartRoutes.Resolve(kind, pocket, off, target, (equipment ?? Standard).Table, errors);
@@ -44,7 +45,8 @@ internal static class ChartCases
         Distance = Standard.Table.DiamondAlong,
     };
 
-    internal static ChartPlaces At(double along, double across) => ChartPlaces.Line(new Vec2(along, across), new Vec2(along, across), 1);
+    internal static ChartPlaces At(double along, double across) =>
+        ChartPlaces.Line(new Vec2(along, across), new Vec2(along, across), 1);
 
     internal static BankChart Run(ChartRequest request)
     {

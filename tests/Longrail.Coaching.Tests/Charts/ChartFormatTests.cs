@@ -50,7 +50,8 @@ public class ChartFormatTests
     {
         BankChart chart = Mixed();
         string[] lines = ChartCsv.Of(chart).TrimEnd('\n').Split('\n');
-        Assert.StartsWith("along_diamonds,across_diamonds,tip,tip_right_m,speed_mps,reason,correction_diamonds,", lines[0]);
+        Assert.StartsWith(
+            "along_diamonds,across_diamonds,tip,tip_right_m,speed_mps,reason,correction_diamonds,", lines[0]);
         Assert.Equal(1 + chart.Rows.Sum(row => row.Cells.Count), lines.Length);
         Assert.All(lines, line => Assert.Equal(lines[0].Count(c => c == ','), line.Count(c => c == ',')));
         Assert.Contains(lines, line => line.Contains(",touch-in-mouth,,", StringComparison.Ordinal));
@@ -61,12 +62,20 @@ public class ChartFormatTests
     [InlineData(ChartUnit.Diamond, DiamondNumbering.Tens, "+1.1", "1.1 longer")]
     [InlineData(ChartUnit.Millimetre, DiamondNumbering.Nose, "+35", "35 mm longer")]
     [InlineData(ChartUnit.Inch, DiamondNumbering.Nose, "+1.4", "1.4 in longer")]
-    public void A_correction_is_said_in_every_unit(ChartUnit unit, DiamondNumbering numbering, string text, string words)
+    public void A_correction_is_said_in_every_unit(
+        ChartUnit unit, DiamondNumbering numbering, string text, string words)
     {
         // 0.11 diamond of 12.5 in.
-        ChartRequest request = Request(Route(BankKind.CrossSide), At(2, 2), 3) with { Unit = unit, Numbering = numbering };
+        ChartRequest request = Request(Route(BankKind.CrossSide), At(2, 2), 3)
+            with { Unit = unit, Numbering = numbering };
         double scale = DiamondNumbers.PerDiamond(numbering);
-        var cell = new ChartCell { Failure = NoBank.None, CorrectionDiamonds = 0.11, Correction = 0.11 * scale, Number = 2.5 * scale };
+        var cell = new ChartCell
+        {
+            Failure = NoBank.None,
+            CorrectionDiamonds = 0.11,
+            Correction = 0.11 * scale,
+            Number = 2.5 * scale,
+        };
         var chart = new BankChart(request, [new ChartRow(new(2, 2), null, 2.39 * scale, [cell])]);
         Assert.Equal(text, ChartNumbers.Text(request, cell));
         Assert.Contains($"hit it {words} than the mirror", ChartSentences.Example(chart), StringComparison.Ordinal);
@@ -89,7 +98,8 @@ public class ChartFormatTests
 
     // With an answer, and without.
     private static BankChart Mixed() => Run(
-        Request(Route(BankKind.CrossSide), ChartPlaces.Line(new(1.5, 2), new(3.8, 1), 2), 3) with { Height = CueHeight.Follow });
+        Request(Route(BankKind.CrossSide), ChartPlaces.Line(new(1.5, 2), new(3.8, 1), 2), 3)
+            with { Height = CueHeight.Follow });
 
     private static MapRequest Map() => new()
     {

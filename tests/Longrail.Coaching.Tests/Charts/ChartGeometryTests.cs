@@ -21,7 +21,8 @@ public class ChartGeometryTests
         BankKind kind, double along, double across, double toAlong, double toAcross)
     {
         ChartRequest request = Request(
-            Route(kind, equipment: Lossless), ChartPlaces.Grid(new(along, across), new(toAlong, toAcross), 5, 3), 1.5, 4);
+            Route(kind, equipment: Lossless),
+            ChartPlaces.Grid(new(along, across), new(toAlong, toAcross), 5, 3), 1.5, 4);
         BankChart chart = Run(request with
         {
             Equipment = Lossless,
@@ -63,7 +64,8 @@ public class ChartGeometryTests
     public void A_kick_between_places_equally_far_from_the_cushion_touches_half_way()
     {
         // Common geometry, also taught as reference: four diamonds away, touch at two.
-        ChartRoute kick = Route(BankKind.Kick, target: new Vec2(5 * Lossless.Table.DiamondAlong, 0.1), equipment: Lossless);
+        ChartRoute kick =
+            Route(BankKind.Kick, target: new Vec2(5 * Lossless.Table.DiamondAlong, 0.1), equipment: Lossless);
         ChartPlaces place = At(1, 0.1 / Lossless.Table.DiamondAcross);
         ChartRow row = Run(Request(kick, place, 3) with { Equipment = Lossless }).Rows[0];
         Expect.Near(3, row.MirrorNumber!.Value, 1e-9, "mirror");
@@ -77,7 +79,8 @@ public class ChartGeometryTests
     [InlineData(10, 4.26)]
     [InlineData(15, 2.17)]
     [InlineData(20, 1.17)]
-    public void A_double_kiss_is_signed_on_one_side_of_the_closed_form_and_not_on_the_other(double degrees, double inches)
+    public void A_double_kiss_is_signed_on_one_side_of_the_closed_form_and_not_on_the_other(
+        double degrees, double inches)
     {
         TableSpec table = Lossless.Table;
         double radius = 0.5 * Lossless.BallSet.Diameter;

@@ -12,7 +12,8 @@ namespace Longrail.Coaching.Tests.Charts;
 public class ChartReaderTests
 {
     private const string Layout = """
-        { "table": { "preset": "pool-8ft" }, "ballSet": { "state": "dirty" }, "balls": [ { "id": "cue", "along": 1, "across": 1 }, { "id": "9", "along": 5, "across": 3 } ] }
+        { "table": { "preset": "pool-8ft" }, "ballSet": { "state": "dirty" }, "balls": [
+             { "id": "cue", "along": 1, "across": 1 }, { "id": "9", "along": 5, "across": 3 } ] }
         """;
 
     [Theory]
@@ -41,7 +42,8 @@ public class ChartReaderTests
         ChartRequest request = Good(new ChartQuestion { Bank = bank, Pocket = pocket, Off = off });
         Assert.Equal(cushion, request.Route.Off);
         Assert.Equal(into, request.Route.Pocket);
-        Assert.Empty(ChartRunner.Run(request with { Speeds = [3] }, null, TestContext.Current.CancellationToken).Errors);
+        Assert.Empty(
+            ChartRunner.Run(request with { Speeds = [3] }, null, TestContext.Current.CancellationToken).Errors);
     }
 
     [Fact]
@@ -52,39 +54,51 @@ public class ChartReaderTests
         Assert.Equal(("pool-8ft", "dirty"), (kick.Names.Table!, kick.Names.Balls!));
         Assert.Equal(5 * kick.Equipment.Table.DiamondAlong, kick.Route.Target.X, 12);
         Assert.Equal(CueHeight.Follow, kick.Height);
-        MapRequest map = ChartReader.Read(new ChartQuestion { Scene = scene, Bank = "cross-side", Map = "leeway" }).Map!;
+        MapRequest map =
+            ChartReader.Read(new ChartQuestion { Scene = scene, Bank = "cross-side", Map = "leeway" }).Map!;
         Assert.Equal(1, map.CueBall.X, 12);
     }
 
     [Fact]
     public void Places_are_read_in_diamonds_or_with_units()
     {
-        ChartRequest line = Good(new ChartQuestion { Bank = "cross-side", Line = "1, 2 to 25 in, 2 diamonds", Places = "3" });
+        ChartRequest line =
+            Good(new ChartQuestion { Bank = "cross-side", Line = "1, 2 to 25 in, 2 diamonds", Places = "3" });
         Assert.Equal([new Vec2(1, 2), new Vec2(1.5, 2), new Vec2(2, 2)], line.Places.Diamonds);
         ChartRequest grid = Good(new ChartQuestion { Bank = "cross-side", Grid = "3x2", BallArea = "1,1 to 3,3" });
         Assert.Equal(
             [new(1, 1), new(2, 1), new(3, 1), new(1, 3), new(2, 3), new Vec2(3, 3)], grid.Places.Diamonds);
         ChartRequest half = Good(new ChartQuestion { Bank = "cross-side", Line = "1,2 to 3,2" });
         Assert.Equal([1, 1.5, 2, 2.5, 3], half.Places.Diamonds.Select(p => p.X));
-        Assert.Equal(DiamondNumbering.Tens, Good(new ChartQuestion { Bank = "cross-side", Numbering = "tens" }).Numbering);
+        Assert.Equal(
+            DiamondNumbering.Tens, Good(new ChartQuestion { Bank = "cross-side", Numbering = "tens" }).Numbering);
     }
 
     public static TheoryData<string, string> Wrong => new()
     {
         { "bank", "no bank is named" },
-        { "bank=cross-side;table=carom-10ft", "bank: this table has no pockets, so it has no cross-side bank; allowed: kick" },
-        { "bank=crosside", "bank: \"crosside\" is not known here; allowed: cross-side, cross-corner, long-rail, kick; did you mean \"cross-side\"?" },
+        { "bank=cross-side;table=carom-10ft",
+            "bank: this table has no pockets, so it has no cross-side bank; allowed: kick" },
+        {
+            "bank=crosside",
+            "bank: \"crosside\" is not known here; allowed: cross-side, cross-corner, long-rail, kick; "
+            + "did you mean \"cross-side\"?"
+        },
         { "bank=cross-side;table=pool-10ft", "table: \"pool-10ft\"" },
-        { "bank=cross-side;pocket=foot-left", "pocket: a cross-side bank does not go into foot-left; allowed: right-side, left-side" },
-        { "bank=cross-side;pocket=left-side;off=left", "off: a cross-side bank into left-side does not come off the left cushion; allowed: right" },
+        { "bank=cross-side;pocket=foot-left",
+            "pocket: a cross-side bank does not go into foot-left; allowed: right-side, left-side" },
+        { "bank=cross-side;pocket=left-side;off=left",
+            "off: a cross-side bank into left-side does not come off the left cushion; allowed: right" },
         { "bank=cross-side;speeds=0", "speeds: the number 0 is out of range; allowed: more than 0 to 30 m/s" },
         { "bank=cross-side;speeds=2 mph,3 mm", "speeds: \"3 mm\" is a length, not a speed" },
         { "bank=cross-side;tips=2 tip", "tips: \"2 tip\" is a miscue" },
-        { "bank=cross-side;line=1,2 to 9,2", "line: a ball at 8, 2 would stand in a cushion or off the table; allowed: along from 0.09" },
+        { "bank=cross-side;line=1,2 to 9,2",
+            "line: a ball at 8, 2 would stand in a cushion or off the table; allowed: along from 0.09" },
         { "bank=cross-side;line=1,2", "line: \"1,2\"; allowed: two places" },
         { "bank=cross-side;grid=3 by 2", "grid: \"3 by 2\"; allowed: places along x places across" },
         { "bank=cross-side;grid=900x900", "grid: \"900x900\"; allowed: up to 2000 places" },
-        { "bank=cross-side;distance=1 in", "distance: the balls' centres 25.4 mm apart; allowed: more than a ball's width" },
+        { "bank=cross-side;distance=1 in",
+            "distance: the balls' centres 25.4 mm apart; allowed: more than a ball's width" },
         { "bank=kick;distance=1 diamond", "distance: a kick has no object ball" },
         { "bank=kick;height=stun", "height: a kick has no object ball" },
         { "bank=kick;pocket=left-side", "pocket: a kick goes to a place or a ball" },
@@ -124,7 +138,9 @@ public class ChartReaderTests
         var player = new Player("odd", aim, speed, 0, 0, 0);
         IReadOnlyList<SceneError> errors = Errors(
             new ChartQuestion { Bank = "cross-side", Map = "odds", Player = player, Grid = "1x1" });
-        Assert.Contains("player: \"odd\" has an error size that is negative or no number", errors[0].ToString(), StringComparison.Ordinal);
+        Assert.Contains(
+            "player: \"odd\" has an error size that is negative or no number", errors[0].ToString(),
+            StringComparison.Ordinal);
     }
 
     // What the reader lets pass the runner may still refuse.

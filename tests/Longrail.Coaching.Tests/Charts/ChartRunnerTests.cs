@@ -20,7 +20,8 @@ public class ChartRunnerTests
     public void A_chart_is_its_own_mirror_image(PocketName pocket, bool endForEnd, bool leftRight)
     {
         Vec2 Turned(Vec2 p) => new(endForEnd ? 8 - p.X : p.X, leftRight ? 4 - p.Y : p.Y);
-        ChartRequest asked = Request(Route(BankKind.CrossSide), ChartPlaces.Line(new(1.2, 2.1), new(2.9, 1.3), 4), 2.4, 4)
+        ChartRequest asked =
+            Request(Route(BankKind.CrossSide), ChartPlaces.Line(new(1.2, 2.1), new(2.9, 1.3), 4), 2.4, 4)
             with
         { Tips = [Tip(-0.25), Tip(0.25)] };
         BankChart chart = Run(asked);
@@ -39,7 +40,8 @@ public class ChartRunnerTests
             {
                 Assert.Equal(chart.Rows[row].Cells[k].Failure, image.Rows[row].Cells[k].Failure);
                 Expect.Near(
-                    Correction(chart.Rows[row].Cells[k]), Correction(image.Rows[row].Cells[k]), MirrorImage, $"row {row}, cell {k}");
+                    Correction(chart.Rows[row].Cells[k]), Correction(image.Rows[row].Cells[k]), MirrorImage,
+                    $"row {row}, cell {k}");
             }
         }
     }
@@ -68,7 +70,8 @@ public class ChartRunnerTests
                 high = middle;
         }
 
-        Expect.Near(Standard.Table.Length / 2, trace.StateAt(1, high).Position.X, 1e-9, "where it crosses the mouth, m");
+        Expect.Near(
+            Standard.Table.Length / 2, trace.StateAt(1, high).Position.X, 1e-9, "where it crosses the mouth, m");
     }
 
     [Fact]
@@ -87,9 +90,11 @@ public class ChartRunnerTests
     [InlineData(2.0, 2.0, 1.3, 0.3175, NoBank.RunsOutOfSpeed)]
     [InlineData(3.95, 1.0, 3.0, 0.3175, NoBank.TouchInMouth)]
     [InlineData(4.0, 3.9, 3.0, 0.3175, NoBank.TooNear)]
-    public void A_place_without_an_answer_says_why(double along, double across, double speed, double distance, NoBank reason)
+    public void A_place_without_an_answer_says_why(
+        double along, double across, double speed, double distance, NoBank reason)
     {
-        BankChart chart = Run(Request(Route(BankKind.CrossSide), At(along, across), speed) with { Distance = distance });
+        BankChart chart =
+            Run(Request(Route(BankKind.CrossSide), At(along, across), speed) with { Distance = distance });
         ChartCell cell = chart[0, 0, 0];
         Assert.Equal(reason, cell.Failure);
         Assert.Null(cell.Number);
@@ -121,8 +126,8 @@ public class ChartRunnerTests
     {
         var progress = new Seen();
         ChartRunner.Run(
-            Request(Route(BankKind.CrossSide), ChartPlaces.Line(new(1, 2), new(3, 2), 5), 3) with { Threads = 1 }, progress,
-            TestContext.Current.CancellationToken);
+            Request(Route(BankKind.CrossSide), ChartPlaces.Line(new(1, 2), new(3, 2), 5), 3) with { Threads = 1 },
+            progress, TestContext.Current.CancellationToken);
         Assert.Equal([0.2, 0.4, 0.6, 0.8, 1.0], progress.Values);
     }
 

@@ -118,7 +118,8 @@ public class ChartTradeTests
             double reach = TableOutline.Reach(0.5 * Standard.BallSet.Diameter, Standard.Cushion.NoseHeight);
             Vec2 touch = MirrorBank.Touches(at, [route.Off], route.Target, table, reach)![0];
             Vec2 cue = at - table.DiamondAlong * (touch - at).Normalized();
-            MapCell cell = Run(OnePlace(route, ball, new(cue.X / table.DiamondAlong, cue.Y / table.DiamondAcross), 3.2))[0, 0];
+            MapCell cell =
+                Run(OnePlace(route, ball, new(cue.X / table.DiamondAlong, cue.Y / table.DiamondAcross), 3.2))[0, 0];
             Assert.Equal(NoBank.None, cell.Failure);
             return cell.Leeway!.Value;
         }

@@ -75,7 +75,8 @@ public class MapTests
     [Fact]
     public void A_player_without_errors_makes_every_bank_that_there_is()
     {
-        MapRequest request = Small(MapMeasure.Odds) with { Player = new Player("sure", 0, 0, 0, 0, 0), Shots = 3, Speeds = [2.5] };
+        MapRequest request = Small(MapMeasure.Odds)
+            with { Player = new Player("sure", 0, 0, 0, 0, 0), Shots = 3, Speeds = [2.5] };
         OddsMap map = Run(request);
         Assert.All(
             map.Cells.Where(cell => cell.Failure == NoBank.None), cell => Assert.Equal(1.0, cell.Made!.Value.Share));
@@ -141,7 +142,8 @@ public class MapTests
             double elevation = Math.Abs(player.Elevation * Normal(random));
             if (Math.Sqrt(right * right + above * above) >= grip)
                 continue;
-            TipResult struck = TipContact.Strike(new Stroke(aim, speed, right, above, elevation), radius, e.BallSet.Mass, e.Cue);
+            TipResult struck =
+                TipContact.Strike(new Stroke(aim, speed, right, above, elevation), radius, e.BallSet.Mass, e.Cue);
             balls[0] = new ShotBall(radius, e.BallSet.Mass, new BallState(cue, struck.Velocity, struck.Spin));
             balls[1] = new ShotBall(radius, e.BallSet.Mass, BallState.AtRest(place));
             ShotRunner.RunToEnd(new ShotSetup(e, balls), ShotOptions.Default, ends);

@@ -16,17 +16,20 @@ public class ChartPictureTests
     public void A_chart_over_a_grid_looks_as_approved() => Snapshot.Matches(ChartPicture.Draw(HandMadeChart.Grid()));
 
     [Fact]
-    public void A_map_of_odds_looks_as_approved() => Snapshot.Matches(MapPicture.Draw(HandMadeChart.Map(MapMeasure.Odds)));
+    public void A_map_of_odds_looks_as_approved() =>
+        Snapshot.Matches(MapPicture.Draw(HandMadeChart.Map(MapMeasure.Odds)));
 
     [Fact]
-    public void A_map_of_leeway_looks_as_approved() => Snapshot.Matches(MapPicture.Draw(HandMadeChart.Map(MapMeasure.Leeway)));
+    public void A_map_of_leeway_looks_as_approved() =>
+        Snapshot.Matches(MapPicture.Draw(HandMadeChart.Map(MapMeasure.Leeway)));
 
     [Fact]
     public void The_date_is_printed_only_when_it_is_given()
     {
         Assert.DoesNotContain("2026", ChartPicture.Draw(HandMadeChart.Line()), StringComparison.Ordinal);
         Assert.Contains("2026-11-25", ChartPicture.Draw(HandMadeChart.Line(), _date), StringComparison.Ordinal);
-        Assert.Contains("2026-11-25", MapPicture.Draw(HandMadeChart.Map(MapMeasure.Odds), _date), StringComparison.Ordinal);
+        Assert.Contains(
+            "2026-11-25", MapPicture.Draw(HandMadeChart.Map(MapMeasure.Odds), _date), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -38,7 +41,8 @@ public class ChartPictureTests
         // The mirror's line lies at one height in all of them: one scale.
         double[] heights =
         [
-            .. panels.Select(panel => SvgReading.All(panel, "line").First()).Select(line => SvgReading.Value(line, "y1")),
+            .. panels.Select(panel => SvgReading.All(panel, "line").First())
+                .Select(line => SvgReading.Value(line, "y1")),
         ];
         Assert.All(heights, height => Assert.Equal(heights[0], height));
     }
@@ -49,7 +53,8 @@ public class ChartPictureTests
         XElement root = SvgReading.Sound(ChartPicture.Draw(HandMadeChart.Line()));
         Assert.Single(SvgReading.Within(root, "panel", "text"), t => t.Value == "k");
         Assert.Single(SvgReading.Within(root, "numbers", "text"), t => t.Value == "k");
-        Assert.Contains(SvgReading.Within(root, "notes", "text"), t => t.Value.Contains("k double kiss", StringComparison.Ordinal));
+        Assert.Contains(
+            SvgReading.Within(root, "notes", "text"), t => t.Value.Contains("k double kiss", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -57,7 +62,8 @@ public class ChartPictureTests
     {
         XElement root = SvgReading.Sound(ChartPicture.Draw(HandMadeChart.Long()));
         Assert.Contains(
-            SvgReading.Within(root, "numbers", "text"), t => t.Value.EndsWith("more places, in the table of numbers", StringComparison.Ordinal));
+            SvgReading.Within(root, "numbers", "text"), t =>
+                t.Value.EndsWith("more places, in the table of numbers", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -10,8 +10,8 @@ public class MapScaleTests
     [Fact]
     public void The_colours_only_get_darker_so_that_the_map_reads_in_grey()
     {
-        // Relative luminance: W3C, Web Content Accessibility Guidelines 2.1 (2018). For protan and deutan eyes the order
-        // of lightness is what remains; it is also what a grey print keeps.
+        // Relative luminance: W3C, Web Content Accessibility Guidelines 2.1 (2018). For protan and deutan eyes the
+        // order of lightness is what remains; it is also what a grey print keeps.
         double[] luminance = [.. Enumerable.Range(0, 10).Select(k => Luminance(MapScale.BandColour(k, 10)))];
         for (int k = 1; k < luminance.Length; k++)
             Expect.Less(luminance[k], luminance[k - 1] - 0.01, $"luminance of band {k}");
@@ -44,7 +44,8 @@ public class MapScaleTests
         double[,] cone = Surface((x, y) => Math.Sqrt(x * x + y * y));
         IReadOnlyList<(double X, double Y)> line = Assert.Single(Contours.At(cone, Radius));
         Assert.All(line, p => Expect.Near(
-            Radius, Math.Sqrt((p.X - 10) * (p.X - 10) + (p.Y - 10) * (p.Y - 10)), 1 / (8 * Radius), "distance from the middle"));
+            Radius, Math.Sqrt((p.X - 10) * (p.X - 10) + (p.Y - 10) * (p.Y - 10)), 1 / (8 * Radius),
+            "distance from the middle"));
         Expect.Near(0, line[0].X - line[^1].X + line[0].Y - line[^1].Y, 1e-9, "the line closes");
         Assert.True(line.Count > 40);
     }

@@ -49,7 +49,8 @@ public class DiamondNumbersTests
     [InlineData(CushionName.Right, -1.0, -2.0)]
     [InlineData(CushionName.Foot, 1.0, -0.3)]
     [InlineData(CushionName.Head, -2.0, 0.3)]
-    public void The_sight_lies_farther_along_the_way_of_travel_at_every_cushion(CushionName cushion, double dx, double dy)
+    public void The_sight_lies_farther_along_the_way_of_travel_at_every_cushion(
+        CushionName cushion, double dx, double dy)
     {
         var touch = new Vec2(1, 0.6);
         var way = new Vec2(dx, dy);
@@ -60,20 +61,22 @@ public class DiamondNumbersTests
         double tangent = Math.Abs(isLong ? dx / dy : dy / dx);
         double diamond = isLong ? _table.DiamondAlong : _table.DiamondAcross;
         Expect.Near(
-            Math.Sign(travel) * (BallRadius + _table.SightSetback) * tangent / diamond, sight - nose, 1e-12, "shift, diamonds");
+            Math.Sign(travel) * (BallRadius + _table.SightSetback) * tangent / diamond, sight - nose, 1e-12,
+            "shift, diamonds");
     }
 
     [Fact]
     public void Tens_are_ten_to_a_diamond_at_the_nose()
     {
         var touch = new Vec2(2.5 * _table.DiamondAlong, 0);
-        Expect.Near(
-            25, DiamondNumbers.Of(DiamondNumbering.Tens, CushionName.Right, touch, new Vec2(1, -1), BallRadius, _table), 1e-12,
-            "number");
+        double number = DiamondNumbers.Of(
+            DiamondNumbering.Tens, CushionName.Right, touch, new Vec2(1, -1), BallRadius, _table);
+        Expect.Near(25, number, 1e-12, "number");
         Assert.Equal(["nose", "sight", "tens"], Enum.GetValues<DiamondNumbering>().Select(DiamondNumbers.Word));
     }
 
     [Fact]
     public void A_ball_that_leaves_the_cushion_has_no_number_through_the_sight() => Assert.Throws<ArgumentException>(
-        () => DiamondNumbers.Of(DiamondNumbering.Sight, CushionName.Left, Vec2.Zero, new Vec2(1, -1), BallRadius, _table));
+        () => DiamondNumbers.Of(
+            DiamondNumbering.Sight, CushionName.Left, Vec2.Zero, new Vec2(1, -1), BallRadius, _table));
 }

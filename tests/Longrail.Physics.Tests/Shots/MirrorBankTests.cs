@@ -66,7 +66,8 @@ public class MirrorBankTests
             Vec2 into = cushion is CushionName.Left or CushionName.Right ? new Vec2(0, 1) : new Vec2(1, 0);
             Vec2 arrives = (touch - from).Normalized();
             Vec2 leaves = (to - touch).Normalized();
-            Expect.Near(0, (leaves - (arrives - 2 * arrives.Dot(into) * into)).Length, 1e-9, "leaving against mirrored");
+            Expect.Near(
+                0, (leaves - (arrives - 2 * arrives.Dot(into) * into)).Length, 1e-9, "leaving against mirrored");
         });
 
     [Fact]

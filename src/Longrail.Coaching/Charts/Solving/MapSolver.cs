@@ -86,8 +86,8 @@ internal sealed class MapSolver
             : WithOdds(player, place, aims, column, row, stop);
     }
 
-    // Speeds fail for different reasons. That the slow ones stop short says little if the fast ones fail too; of the rest
-    // the commonest is told, of equals the first.
+    // Speeds fail for different reasons. That the slow ones stop short says little if the fast ones fail too; of the
+    // rest the commonest is told, of equals the first.
     private static NoBank Commonest(MapAim[] aims) => aims
         .GroupBy(aim => aim.Failure)
         .OrderBy(group => group.Key == NoBank.RunsOutOfSpeed)
