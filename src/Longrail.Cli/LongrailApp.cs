@@ -53,6 +53,10 @@ public static class LongrailApp
             .WithExample("contrast", "scenes/bank-alone-firm.json", "--vary", "stroke.speed=\"1.2 m/s,2.5 m/s,4.5 m/s\"")
             .WithExample(
                 "contrast", "scenes/bank-alone-firm.json", "--vary", "stroke.tip.right=\"-1/8 tip,0,1/8 tip\"", "--hold", "path");
+        config.AddCommand<ChartCommand>("chart").WithData(streams).WithDescription(ChartCommand.Description)
+            .WithExample("chart", "--bank", "cross-side")
+            .WithExample("chart", "--bank", "kick", "--target", "6,2", "--picture", "kick.pdf")
+            .WithExample("chart", "--bank", "cross-side", "--map", "odds", "--player", "club", "--picture", "map.png");
         config.AddCommand<WaysCommand>("ways").WithData(streams).WithDescription(WaysCommand.Description)
             .WithExample("ways", "scenes/which-bank.json", "--ball", "9", "--next", "8")
             .WithExample(

@@ -12,7 +12,8 @@ public static class SceneInput
     public const string StandardInput = "-";
 
     // The library that parses arguments takes a lone dash for an option without a name, so it never sees one.
-    private const string StandardInputDisguised = "\u0001standard-input";
+    private const string Disguised = "\u0001";
+    private const string StandardInputDisguised = Disguised + "standard-input";
 
     /// <summary>Reads a scene and makes it ready; what is wrong with it is printed.</summary>
     /// <param name="file">The file, or "-".</param>
@@ -59,12 +60,19 @@ public static class SceneInput
     /// <summary>Whether a file's name stands for standard input.</summary>
     public static bool IsStandardInput(string file) => file is StandardInput or StandardInputDisguised;
 
-    /// <summary>An argument as the library that parses arguments may see it.</summary>
-    public static string Disguise(string argument) => argument == StandardInput ? StandardInputDisguised : argument;
+    /// <summary>An argument as the library that parses arguments may see it: a lone dash, or a negative number, which it
+    /// would take for options.</summary>
+    public static string Disguise(string argument) => argument switch
+    {
+        StandardInput => StandardInputDisguised,
+        ['-', >= '0' and <= '9' or '.', ..] => Disguised + argument,
+        _ => argument,
+    };
 
-    /// <summary>A message of that library as the user may see it.</summary>
-    public static string Undisguise(string message) =>
-        message.Replace(StandardInputDisguised, StandardInput, StringComparison.Ordinal);
+    /// <summary>A message of that library, or an argument that it handed on, as the user may see it.</summary>
+    public static string Undisguise(string message) => message
+        .Replace(StandardInputDisguised, StandardInput, StringComparison.Ordinal)
+        .Replace(Disguised, "", StringComparison.Ordinal);
 
     /// <summary>Opens a file, or standard input.</summary>
     /// <param name="file">The file, or "-".</param>

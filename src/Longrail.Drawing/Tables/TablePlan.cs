@@ -19,11 +19,13 @@ internal static class TablePlan
     private const double NumberGap = 14;
     private const double DimensionGap = 66;
 
-    internal static void Draw(SvgWriter svg, Viewport view, TableSpec table, bool dimensions = true)
+    internal static void Draw(
+        SvgWriter svg, Viewport view, TableSpec table, bool dimensions = true, Action? onBed = null)
     {
         var outline = new TableOutline(table);
         svg.Begin("table");
         DrawWood(svg, view, table);
+        onBed?.Invoke();
         DrawPockets(svg, view, outline);
         DrawCushions(svg, view, outline);
         DrawSights(svg, view, table);
