@@ -53,6 +53,9 @@ public static class LongrailApp
             .WithExample("contrast", "scenes/bank-alone-firm.json", "--vary", "stroke.speed=\"1.2 m/s,2.5 m/s,4.5 m/s\"")
             .WithExample(
                 "contrast", "scenes/bank-alone-firm.json", "--vary", "stroke.tip.right=\"-1/8 tip,0,1/8 tip\"", "--hold", "path");
+        config.AddCommand<EffectsCommand>("effects").WithData(streams).WithDescription(EffectsCommand.Description)
+            .WithExample("effects", "scenes/first-bank.json", "--picture", "effects.svg")
+            .WithExample("effects", "scenes/two-cushion-bank.json", "--unit", "mm");
     }
 
     private static string Version() =>
