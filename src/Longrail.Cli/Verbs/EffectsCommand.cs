@@ -2,6 +2,7 @@ using System.Text;
 using Longrail.Cli.Input;
 using Longrail.Cli.Text;
 using Longrail.Coaching.Effects;
+using Longrail.Drawing;
 using Longrail.Scenes.Compiling;
 using Spectre.Console.Cli;
 
@@ -39,7 +40,15 @@ internal sealed class EffectsCommand : Command<EffectsSettings>
             return ExitCode.Failed;
         }
 
-        streams.Output.Write(Encoding.UTF8.GetBytes(EffectsText.Of(budget, unit)));
+        if (settings.Picture is { } picture
+            && PictureOutput.Write(EffectsPicture.Draw(budget, unit, scene.AsUsed.Table?.Preset), picture) is { } failure)
+        {
+            streams.Error.WriteLine($"longrail: --picture: {failure}");
+            return ExitCode.Failed;
+        }
+
+        streams.Output.Write(
+            settings.Json ? EffectsWriter.ToUtf8(budget) : Encoding.UTF8.GetBytes(EffectsText.Of(budget, unit)));
         streams.Output.Flush();
         return ExitCode.Done;
     }
