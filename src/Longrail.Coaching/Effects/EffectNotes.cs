@@ -40,7 +40,9 @@ internal static class EffectNotes
                 + "taken as they were, in the mirror bank too.");
         }
 
-        if (chain.Next is { } next && budget.Target.Kind != EffectTargetKind.Ball && Interrupts(next))
+        ShotEvent last = trace.Events[chain.LastContact];
+        if (chain.Next is { } next && next.Time > last.Time + last.Duration
+            && budget.Target.Kind != EffectTargetKind.Ball && Interrupts(next))
         {
             notes.Add(next.Kind == ShotEventKind.Stops
                 ? $"Ball {name} stops before; its last direction is drawn on to the target."

@@ -50,7 +50,8 @@ public sealed record EffectTable(
     public static string PlaceText(EffectBudget budget, double place)
     {
         EffectTarget target = budget.Target;
-        string diamonds = Text($"{place / target.Diamond:0.00}");
+        // Adding zero turns a negative zero into a plain one.
+        string diamonds = Text($"{Math.Round(place / target.Diamond, 2) + 0.0:0.00}");
         return target.Kind switch
         {
             EffectTargetKind.Cushion => $"{TableWords.Of(target.Cushion!.Value)} cushion at {diamonds}",

@@ -14,8 +14,8 @@ public sealed record EffectTarget
     /// <summary>The cushion whose line it is, or to which it is parallel; null for a mouth.</summary>
     public CushionName? Cushion { get; init; }
 
-    /// <summary>The pocket whose half opening serves as a unit: the one that the ball goes into or is aimed at, else the
-    /// nearest on the target cushion; null without pockets.</summary>
+    /// <summary>The pocket whose half opening serves as a unit: the one that the ball goes into or is aimed at, else one
+    /// within a diamond of its arrival; null without.</summary>
     public PocketName? Pocket { get; init; }
 
     /// <summary>Index of the ball that a kick meets; null if the target is no ball.</summary>

@@ -36,8 +36,9 @@ public static class EffectsRunner
             trace, scene.BallIds, ball, options.Cushions, aimed ? aim!.Off?.Count ?? 0 : 0, out string problem);
         if (chain is null)
             return None(problem);
-        return TargetFinder.Of(chain, aimed ? aim!.To : null) is { } target
-            ? Split(scene, chain, target, stop)
+        var staged = new StagedShot(chain);
+        return TargetFinder.Of(chain, staged, aimed ? aim!.To : null) is { } target
+            ? Split(scene, chain, staged, target, stop)
             : None($"ball {scene.BallIds[ball]} goes to no other cushion after its last one, so there is no place to compare");
     }
 
@@ -69,10 +70,10 @@ public static class EffectsRunner
         return first?.Kind == ShotEventKind.BallsMeet ? shot.FirstBallHit ?? struck : struck;
     }
 
-    private static EffectsAnswer Split(ReadyScene scene, ShotChain chain, EffectTarget target, CancellationToken stop)
+    private static EffectsAnswer Split(
+        ReadyScene scene, ShotChain chain, StagedShot staged, EffectTarget target, CancellationToken stop)
     {
         StraightLine line = TargetFinder.LineOf(target);
-        var staged = new StagedShot(chain, line);
         SwitchGame? game = SwitchGame.Of(staged, chain, target, stop);
         if (game is null)
         {
@@ -102,7 +103,7 @@ public static class EffectsRunner
             Place = target.PlaceOf(arrival),
             Effects = game.Shares(),
             AlwaysOn = game.AlwaysOn,
-            MirrorPath = staged.Path(game.Baseline)!,
+            MirrorPath = staged.Path(game.Baseline, line)!,
             Notes = [],
         };
         return new EffectsAnswer(budget with { Notes = EffectNotes.Of(budget, chain) }, []);

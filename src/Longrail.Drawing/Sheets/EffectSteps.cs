@@ -178,6 +178,7 @@ internal static class EffectSteps
             svg.Line(corners[0], corners[1], new Pen(Ink.Graphite, Ink.Medium));
         }
 
+        DrawPocket(svg, nose, budget, Sheet, left, right);
         bool inDiamonds = target.Kind != EffectTargetKind.Mouth;
         double unit = inDiamonds ? target.Diamond : 0.001;
         double step = NiceStep(Math.Abs(b - a) / unit);
@@ -195,6 +196,31 @@ internal static class EffectSteps
         svg.Text(
             new SvgPoint((left + right) / 2, nose + Band + 68), RailWords(budget),
             new TextStyle(Ink.Small, Ink.Soft, false, TextAnchor.Middle));
+    }
+
+    // The pocket's name in its mouth, and a mark at its middle, where the steps reach so far.
+    private static void DrawPocket(
+        SvgWriter svg, double nose, EffectBudget budget, Func<double, double> sheet, double left, double right)
+    {
+        EffectTarget target = budget.Target;
+        if (target.Pocket is not { } name)
+            return;
+        PocketOutline pocket = new TableOutline(budget.Trace.Setup.Equipment.Table).Pockets[(int)name];
+        double a = sheet(target.PlaceOf(pocket.JawA.Corner));
+        double b = sheet(target.PlaceOf(pocket.JawB.Corner));
+        double low = Math.Max(Math.Min(a, b), left);
+        double high = Math.Min(Math.Max(a, b), right);
+        string word = TableWords.Of(name);
+        if (high - low > TextWidth.Of(word, Ink.Small) + 20)
+        {
+            svg.Text(
+                new SvgPoint((low + high) / 2, nose + Band - 12), word,
+                new TextStyle(Ink.Small, Ink.Graphite, false, TextAnchor.Middle));
+        }
+
+        double middle = (a + b) / 2;
+        if (middle > left && middle < right && target.Kind != EffectTargetKind.Ball)
+            svg.Line(new SvgPoint(middle, nose - 14), new SvgPoint(middle, nose + 8), new Pen(Ink.Soft, Ink.Thin));
     }
 
     private static string RailWords(EffectBudget budget) => budget.Target.Kind switch

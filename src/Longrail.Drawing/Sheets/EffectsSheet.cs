@@ -70,7 +70,7 @@ internal static class EffectsSheet
         [
             .. budget.Notes.Take(MostNotes).Append(
                 "A step is what a cause adds, averaged over all orders in which the causes can be switched on. Switched off "
-                + "alone, causes that need each other count twice.")
+                + "alone, two causes that need each other both count in full.")
                 .SelectMany(note => TextWidth.Wrap(SvgText.Clean(note), StepsWidth, Ink.Small, 2)),
         ];
         double top = Sheet.Height - Sheet.Frame - 24 - LineHeight * lines.Length;
@@ -92,7 +92,8 @@ internal static class EffectsSheet
         var view = new Viewport(left, bottom, scale);
         TablePlan.Draw(svg, view, table, dimensions: false);
         DrawWays(svg, view, budget);
-        DrawKey(svg, PlanLeft + 20, bottom + scale * TablePlan.RailWidth + 90, budget);
+        double y = DrawKey(svg, PlanLeft + 20, bottom + scale * TablePlan.RailWidth + 90, budget);
+        DrawMeanings(svg, PlanLeft + 20, y + 40, budget);
         return view;
     }
 
@@ -143,7 +144,34 @@ internal static class EffectsSheet
             e => (e.BallA == budget.Ball || e.BallB == budget.Ball) && e.Kind != ShotEventKind.SlideEnds)?.Time
         ?? budget.Trace.Duration;
 
-    private static void DrawKey(SvgWriter svg, double x, double y, EffectBudget budget)
+    /// <summary>What each cause is, by what happens without it, as far as there is room.</summary>
+    private static void DrawMeanings(SvgWriter svg, double x, double y, EffectBudget budget)
+    {
+        const double Size = 20;
+        const double Step = 26;
+        svg.Begin("meanings");
+        svg.Text(new SvgPoint(x, y), "switched off", new TextStyle(Ink.Small, Ink.Soft));
+        svg.Line(new SvgPoint(x, y + 14), new SvgPoint(x + PlanWidth - 20, y + 14), new Pen(Ink.Soft, Ink.Fine));
+        y += 14;
+        foreach (EffectShare effect in budget.Effects)
+        {
+            string text = EffectNames.Meaning(effect.Kind).Replace("Off: ", "", StringComparison.Ordinal);
+            string name = EffectNames.Of(effect.Kind, budget) + ": ";
+            IReadOnlyList<string> lines = TextWidth.Wrap(name + text, PlanWidth - 20, Size, 2);
+            if (y + 10 + Step * lines.Count > BlockTop - 10)
+                break;
+            y += 10;
+            foreach (string line in lines)
+            {
+                y += Step;
+                svg.Text(new SvgPoint(x, y), line, new TextStyle(Size, Ink.Graphite));
+            }
+        }
+
+        svg.End();
+    }
+
+    private static double DrawKey(SvgWriter svg, double x, double y, EffectBudget budget)
     {
         svg.Begin("key");
         var style = new TextStyle(Ink.Small, Ink.Graphite);
@@ -169,6 +197,7 @@ internal static class EffectsSheet
             new SvgPoint(x, y + 10), TextWidth.Fit(SvgText.Clean(measured), PlanWidth - 20, Ink.Small),
             new TextStyle(Ink.Small, Ink.Soft));
         svg.End();
+        return y + 10;
     }
 
     private static string Title(EffectBudget budget) =>

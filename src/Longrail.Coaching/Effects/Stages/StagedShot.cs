@@ -14,7 +14,6 @@ namespace Longrail.Coaching.Effects.Stages;
 internal sealed class StagedShot
 {
     private readonly ShotChain _chain;
-    private readonly StraightLine _target;
     private readonly EquipmentSpec _equipment;
     private readonly ShotBall _ball;
     private readonly FreeWay _way;
@@ -22,32 +21,32 @@ internal sealed class StagedShot
     private readonly (BallState Striker, BallState Struck)?[] _meetings = new (BallState, BallState)?[2];
     private readonly bool[] _met = new bool[2];
 
-    internal StagedShot(ShotChain chain, StraightLine target)
+    internal StagedShot(ShotChain chain)
     {
         _chain = chain;
-        _target = target;
         _equipment = chain.Trace.Setup.Equipment;
         _ball = chain.Trace.Setup.Balls[chain.Ball];
         _way = new FreeWay(_ball.Radius, _equipment.Cloth, _equipment.Table.Gravity);
         _benches = [.. chain.Cushions.Select(c => new RailBench(_equipment, c.Law, _ball.Radius, _ball.Mass))];
     }
 
-    /// <summary>Where the ball crosses the target line; null if it does not come so far.</summary>
-    internal Vec2? Arrival(Switches on) => Arrival(on, null);
+    /// <summary>Where the ball crosses a line after its last cushion, straight on if it stops before; null if it does not
+    /// come so far.</summary>
+    internal Vec2? Arrival(Switches on, StraightLine target) => Arrival(on, target, null);
 
     /// <summary>The corners of the ways with some causes on.</summary>
     /// <returns>Null if the ball does not come to the target.</returns>
-    internal EffectPath? Path(Switches on)
+    internal EffectPath? Path(Switches on, StraightLine target)
     {
         var touches = new List<Vec2>();
-        Vec2? arrival = Arrival(on, touches);
+        Vec2? arrival = Arrival(on, target, touches);
         Vec2[] striker = _chain.Hit is not null && Meeting(on) is { } meeting
             ? [_chain.Trace.Setup.Balls[_chain.Striker!.Value].Start.Position, meeting.Striker.Position]
             : [];
         return arrival is { } end ? new EffectPath(striker, [.. touches, end]) : null;
     }
 
-    private Vec2? Arrival(Switches on, List<Vec2>? corners)
+    private Vec2? Arrival(Switches on, StraightLine target, List<Vec2>? corners)
     {
         if (SetOut(on) is not { } state)
             return null;
@@ -66,7 +65,7 @@ internal sealed class StagedShot
             state = left;
         }
 
-        return _way.Arrival(_target, state);
+        return _way.Arrival(target, state);
     }
 
     // As fast as it set out, rolling to the same part. Its side stays what is left of it: how much side there is belongs

@@ -148,6 +148,6 @@ internal sealed class SwitchGame
     private double Place(Switches on)
     {
         _stop.ThrowIfCancellationRequested();
-        return _staged.Arrival(on) is { } point ? _target.PlaceOf(point) : double.NaN;
+        return _staged.Arrival(on, TargetFinder.LineOf(_target)) is { } point ? _target.PlaceOf(point) : double.NaN;
     }
 }

@@ -13,17 +13,21 @@ internal static class TargetFinder
     // for contrasts.
     private const double StraightOff = 0.0087;
 
+    // Cosine of 70 degrees: a way more aslant than that to a pocket's axis does not lead into it.
+    private const double Entering = 0.34;
+
     /// <summary>The target of a chain; null if the ball's way after its last contact leads to no line.</summary>
     /// <param name="chain">The contacts.</param>
+    /// <param name="staged">The same shot, to ask where its plain mirror bank goes.</param>
     /// <param name="aimed">The pocket that the scene's aim names for this ball, or null.</param>
-    internal static EffectTarget? Of(ShotChain chain, PocketName? aimed)
+    internal static EffectTarget? Of(ShotChain chain, StagedShot staged, PocketName? aimed)
     {
         BallState leaves = Leaving(chain);
         if (chain.Cushions.Count == 0)
             return Mouth(chain, leaves);
         return chain.Striker is null && chain.Next is { Kind: ShotEventKind.BallsMeet } meets
             ? BesideBall(chain, meets)
-            : Rail(chain, leaves, aimed);
+            : Rail(chain, staged, leaves, aimed);
     }
 
     /// <summary>The measured ball as it leaves its last counted contact.</summary>
@@ -44,7 +48,6 @@ internal static class TargetFinder
         var bare = new EffectTarget
         {
             Kind = EffectTargetKind.Mouth,
-            Pocket = name,
             Origin = pocket.MouthCentre,
             Along = pocket.Axis.Left,
             Across = pocket.Axis,
@@ -53,7 +56,7 @@ internal static class TargetFinder
             PositiveWord = "to the left",
             NegativeWord = "to the right",
         };
-        return WithOpening(bare, chain, leaves, pocket);
+        return WithOpening(bare, chain, leaves, pocket) with { Pocket = name };
     }
 
     private static EffectTarget BesideBall(ShotChain chain, ShotEvent meets)
@@ -69,28 +72,33 @@ internal static class TargetFinder
         });
     }
 
-    private static EffectTarget? Rail(ShotChain chain, BallState leaves, PocketName? aimed)
+    private static EffectTarget? Rail(ShotChain chain, StagedShot staged, BallState leaves, PocketName? aimed)
     {
         Trace trace = chain.Trace;
         TableSpec table = trace.Setup.Equipment.Table;
         double radius = trace.Setup.Balls[chain.Ball].Radius;
         double reach = TableOutline.Reach(radius, trace.Setup.Equipment.Cushion.NoseHeight);
         var way = new FreeWay(radius, trace.Setup.Equipment.Cloth, table.Gravity);
-        CushionName? best = null;
-        double least = double.PositiveInfinity;
         PocketName? entered = chain.Next?.Pocket;
+        CushionName? best = null;
+        var least = (Beyond: double.PositiveInfinity, Order: double.PositiveInfinity);
         foreach (CushionName name in Enum.GetValues<CushionName>())
         {
             StraightLine line = CountedCushion.LineOf(name, table, reach);
             if (name == chain.Cushions[^1].Name || way.Arrival(line, leaves) is not { } there)
                 continue;
-            // In a corner the ball crosses two lines close together: the one that it crosses more squarely tells more.
+            // Shot and mirror are both to arrive on the table, if there is such a cushion: a way that runs along a line
+            // crosses it anywhere. Among those the first that the shot crosses; in a corner, where it crosses two close
+            // together, the one that it crosses more squarely.
+            double beyond = Beyond(name, table, there);
+            if (staged.Arrival(Switches.AllOff, line) is { } mirror)
+                beyond = Math.Max(beyond, Beyond(name, table, mirror));
             double order = entered is { } pocket && Borders(table, pocket, name)
                 ? -(there - leaves.Position).Normalized().Dot(line.Across)
                 : (there - leaves.Position).Length;
-            if (order >= least)
+            if (beyond > least.Beyond || (beyond == least.Beyond && order >= least.Order))
                 continue;
-            least = order;
+            least = (beyond, order);
             best = name;
         }
 
@@ -98,9 +106,17 @@ internal static class TargetFinder
             return null;
         StraightLine at = CountedCushion.LineOf(target, table, reach);
         EffectTarget onRail = Named(chain, OnCushion(chain, target, at.Across) with { Origin = at.Point });
-        if (way.Arrival(at, leaves) is not { } arrival || Yardstick(table, target, entered ?? aimed, arrival) is not { } near)
-            return onRail;
-        return WithOpening(onRail with { Pocket = near.Name }, chain, leaves, near);
+        return way.Arrival(at, leaves) is { } arrival && Yardstick(table, target, entered ?? aimed, arrival) is { } near
+            ? WithOpening(onRail, chain, leaves, near)
+            : onRail;
+    }
+
+    // How far a place on a cushion's line is beyond its ends, metres.
+    private static double Beyond(CushionName name, TableSpec table, Vec2 place)
+    {
+        double at = Diamonds.IsLong(name) ? place.X : place.Y;
+        double length = Diamonds.IsLong(name) ? table.Length : table.Width;
+        return Math.Max(0, Math.Max(-at, at - length));
     }
 
     private static EffectTarget OnCushion(ShotChain chain, CushionName name, Vec2 across)
@@ -151,25 +167,32 @@ internal static class TargetFinder
         return outline.Pieces[pocket.PieceA].Cushion == cushion || outline.Pieces[pocket.PieceB].Cushion == cushion;
     }
 
+    // The pocket that is entered or aimed at; else one whose mouth is less than a diamond away.
     private static PocketOutline? Yardstick(TableSpec table, CushionName cushion, PocketName? wanted, Vec2 arrival)
     {
-        PocketOutline[] near =
-        [
-            .. new TableOutline(table).Pockets.Where(p => Borders(table, p.Name, cushion))
-                .OrderBy(p => p.Name == wanted ? -1 : p.MouthCentre.DistanceTo(arrival)),
-        ];
-        return near.Length == 0 ? null : near[0];
+        foreach (PocketOutline pocket in new TableOutline(table).Pockets)
+        {
+            bool isMeant = wanted is { } name
+                ? pocket.Name == name
+                : pocket.MouthCentre.DistanceTo(arrival) < table.DiamondAlong;
+            if (isMeant && Borders(table, pocket.Name, cushion))
+                return pocket;
+        }
+
+        return null;
     }
 
     // A ball's centre may pass (mouth - diameter)/2 from the middle of the mouth. Along another line than the mouth's, a
-    // shift of parallel ways is longer or shorter.
+    // shift of parallel ways is longer or shorter. A way that runs along the mouth has no use for its opening.
     private static EffectTarget WithOpening(
         EffectTarget target, ShotChain chain, BallState leaves, in PocketOutline pocket)
     {
         double radius = chain.Trace.Setup.Balls[chain.Ball].Radius;
         Vec2 way = FreeMotion.FinalVelocity(leaves, radius).Normalized();
-        double perMouth = Math.Abs(way.Cross(pocket.Axis.Left)) / Math.Abs(way.Cross(target.Along));
+        double perMouth = way.Dot(pocket.Axis) / Math.Abs(way.Cross(target.Along));
         double half = perMouth * (pocket.Mouth - 2 * radius) / 2;
-        return half > 0 && double.IsFinite(half) ? target with { HalfOpening = half } : target;
+        return way.Dot(pocket.Axis) > Entering && half > 0 && double.IsFinite(half)
+            ? target with { Pocket = pocket.Name, HalfOpening = half }
+            : target with { Pocket = null };
     }
 }
