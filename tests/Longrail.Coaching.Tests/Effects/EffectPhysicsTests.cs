@@ -98,8 +98,8 @@ public class EffectPhysicsTests
         Assert.Equal(0.0, budget.Shares(EffectKind.CutThrow, EffectKind.BallCondition), 1000 * Frictionless);
     }
 
-    // tan(throw) = min(mu(slip) N/|slip|, 1/7 ...) by the form of D. Alciatore, TP A.28 (2007), with the restitution that he
-    // leaves out: J = (1 + e) v cos(cut)/2 a unit mass, F = min(mu J, |slip|/7), tan = F across/J.
+    // The form of D. Alciatore, TP A.28 (2007), with the restitution that he leaves out: for a unit mass the push is
+    // J = (1 + e) v cos(cut)/2, the rub F = min(mu(slip) J, |slip|/7), and tan(throw) the part of F across over J.
     [Theory]
     [InlineData(0.0, 20.0, 0.0)]
     [InlineData(0.0, 35.0, 0.0)]
