@@ -61,6 +61,9 @@ public static class LongrailApp
             .WithExample("ways", "scenes/which-bank.json", "--ball", "9", "--next", "8")
             .WithExample(
                 "ways", "scenes/which-bank.json", "--ball", "9", "--rails", "1..2", "--kick-rails", "0", "--picture", "ways.svg");
+        config.AddCommand<EffectsCommand>("effects").WithData(streams).WithDescription(EffectsCommand.Description)
+            .WithExample("effects", "scenes/first-bank.json", "--picture", "effects.svg")
+            .WithExample("effects", "scenes/two-cushion-bank.json", "--unit", "mm");
     }
 
     private static string Version() =>

@@ -47,6 +47,7 @@ public sealed partial class DocumentTests : IDisposable
         Assert.Contains("contrast", verbs);
         Assert.Contains("chart", verbs);
         Assert.Contains("ways", verbs);
+        Assert.Contains("effects", verbs);
     }
 
     [Fact]
