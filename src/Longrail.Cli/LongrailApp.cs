@@ -58,9 +58,9 @@ public static class LongrailApp
             .WithExample("chart", "--bank", "kick", "--target", "6,2", "--picture", "kick.pdf")
             .WithExample("chart", "--bank", "cross-side", "--map", "odds", "--player", "club", "--picture", "map.png");
         config.AddCommand<WaysCommand>("ways").WithData(streams).WithDescription(WaysCommand.Description)
-            .WithExample("ways", "scenes/which-bank.json", "--ball", "9", "--next", "8")
+            .WithExample("ways", "scenes/layouts/which-bank.json", "--ball", "9", "--next", "8")
             .WithExample(
-                "ways", "scenes/which-bank.json", "--ball", "9", "--rails", "1..2", "--kick-rails", "0", "--picture", "ways.svg");
+                "ways", "scenes/layouts/which-bank.json", "--ball", "9", "--rails", "1..2", "--kick-rails", "0", "--picture", "ways.svg");
         config.AddCommand<EffectsCommand>("effects").WithData(streams).WithDescription(EffectsCommand.Description)
             .WithExample("effects", "scenes/first-bank.json", "--picture", "effects.svg")
             .WithExample("effects", "scenes/two-cushion-bank.json", "--unit", "mm");
