@@ -21,11 +21,12 @@ internal static class ReferenceOdds
         int made = 0;
         for (int i = 0; i < shots; i++)
         {
+            double hard = Math.Sqrt(1 + Math.Pow(meant.Speed / player.HardStroke, 2));
             var stroke = new Stroke(
-                meant.Aim + player.Aim * Normal(random),
+                meant.Aim + hard * player.Aim * Normal(random),
                 meant.Speed * (1 + player.Speed * Normal(random)),
-                meant.OffsetRight + player.TipAcross * Normal(random),
-                meant.OffsetAbove + player.TipUp * Normal(random),
+                meant.OffsetRight + hard * player.TipAcross * Normal(random),
+                meant.OffsetAbove + hard * player.TipUp * Normal(random),
                 Math.Abs(meant.Elevation + player.Elevation * Normal(random)));
             if (stroke.OffsetRight * stroke.OffsetRight + stroke.OffsetAbove * stroke.OffsetAbove >= grip * grip) continue;
             TipResult struck = TipContact.Strike(stroke, cue.Radius, cue.Mass, setup.Equipment.Cue);

@@ -99,7 +99,7 @@ public class StraightShotTests
         Vec2 ball = pocket.MouthCentre - distance * pocket.Axis;
         ShotSetup setup = FoundWays.Layout(_plain, ball - (reach + Diameter) * pocket.Axis, ball);
         var stroke = new Stroke(pocket.Axis.Angle, 2.5, 0, 0, 0);
-        Player player = new("aim only", 0.35 * Degree, 0, 0, 0, 0);
+        Player player = new("aim only", 0.35 * Degree, 0, 0, 0, 0, double.PositiveInfinity);
         Way way = WayOddsTests.Of(
             setup, FoundWays.Of(FoundWays.Pot(PocketName.FootLeft), stroke), player, shots: 1600);
         return way.Made;

@@ -13,7 +13,7 @@ public class WayOddsTests
 {
     private const double Degree = Math.PI / 180;
 
-    private static readonly Player _aimOnly = new("aim only", 0.25 * Degree, 0, 0, 0, 0);
+    private static readonly Player _aimOnly = new("aim only", 0.25 * Degree, 0, 0, 0, 0, double.PositiveInfinity);
 
     // A hundred thousand shots for a pot, fewer for a bank, counted by other code with other random numbers: of twenty
     // seeds the intervals of at least sixteen must hold the share. With intervals of 95 % fifteen or fewer would do so
