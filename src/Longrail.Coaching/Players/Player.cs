@@ -22,8 +22,8 @@ public sealed record Player(
     public const double UsualHardStroke = 4.0;
 
     /// <summary>How much more aim and tip stray on a stroke than on a soft one: sqrt(1 + (v / HardStroke)^2), two
-    /// independent errors of which one grows with the speed. The form is an assumption; that faster movements are less
-    /// accurate is common knowledge (P. M. Fitts, J. Exp. Psychol. 47, 381 (1954), for other movements).</summary>
+    /// independent errors of which one grows with the speed. The form is an assumption, as is
+    /// the usual size.</summary>
     /// <param name="speed">The ball's speed as it leaves the tip, m/s.</param>
     public double Growth(double speed) => Math.Sqrt(1 + speed * speed / (HardStroke * HardStroke));
 }

@@ -66,8 +66,11 @@ public class ChartFormatTests
         ChartUnit unit, DiamondNumbering numbering, string text, string words)
     {
         // 0.11 diamond of 12.5 in.
-        ChartRequest request = Request(Route(BankKind.CrossSide), At(2, 2), 3)
-            with { Unit = unit, Numbering = numbering };
+        ChartRequest request = Request(Route(BankKind.CrossSide), At(2, 2), 3) with
+        {
+            Unit = unit,
+            Numbering = numbering,
+        };
         double scale = DiamondNumbers.PerDiamond(numbering);
         var cell = new ChartCell
         {
@@ -98,8 +101,10 @@ public class ChartFormatTests
 
     // With an answer, and without.
     private static BankChart Mixed() => Run(
-        Request(Route(BankKind.CrossSide), ChartPlaces.Line(new(1.5, 2), new(3.8, 1), 2), 3)
-            with { Height = CueHeight.Follow });
+        Request(Route(BankKind.CrossSide), ChartPlaces.Line(new(1.5, 2), new(3.8, 1), 2), 3) with
+        {
+            Height = CueHeight.Follow,
+        });
 
     private static MapRequest Map() => new()
     {

@@ -20,10 +20,11 @@ public class ChartRunnerTests
     public void A_chart_is_its_own_mirror_image(PocketName pocket, bool endForEnd, bool leftRight)
     {
         Vec2 Turned(Vec2 p) => new(endForEnd ? 8 - p.X : p.X, leftRight ? 4 - p.Y : p.Y);
-        ChartRequest asked =
-            Request(Route(BankKind.CrossSide), ChartPlaces.Line(new(1.2, 2.1), new(2.9, 1.3), 4), 2.4, 4)
-            with
-        { Tips = [Tip(-0.25), Tip(0.25)] };
+        ChartPlaces places = ChartPlaces.Line(new(1.2, 2.1), new(2.9, 1.3), 4);
+        ChartRequest asked = Request(Route(BankKind.CrossSide), places, 2.4, 4) with
+        {
+            Tips = [Tip(-0.25), Tip(0.25)],
+        };
         BankChart chart = Run(asked);
         // One mirror swaps the hands, two do not.
         int hand = endForEnd == leftRight ? 1 : -1;

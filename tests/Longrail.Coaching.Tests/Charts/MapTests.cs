@@ -75,8 +75,12 @@ public class MapTests
     [Fact]
     public void A_player_without_errors_makes_every_bank_that_there_is()
     {
-        MapRequest request = Small(MapMeasure.Odds)
-            with { Player = new Player("sure", 0, 0, 0, 0, 0), Shots = 3, Speeds = [2.5] };
+        MapRequest request = Small(MapMeasure.Odds) with
+        {
+            Player = new Player("sure", 0, 0, 0, 0, 0),
+            Shots = 3,
+            Speeds = [2.5],
+        };
         OddsMap map = Run(request);
         Assert.All(
             map.Cells.Where(cell => cell.Failure == NoBank.None), cell => Assert.Equal(1.0, cell.Made!.Value.Share));
