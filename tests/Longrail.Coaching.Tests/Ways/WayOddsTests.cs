@@ -92,6 +92,21 @@ public class WayOddsTests
         Assert.Equal(centred, Of(setup, FoundWays.Of(route, centred, edge, other), _aimOnly).Stroke.Stroke);
     }
 
+    // Two strokes of a player without errors make the ball every time: nothing tells them apart but how hard they are.
+    [Fact]
+    public void Of_strokes_that_are_made_equally_often_the_milder_is_advised()
+    {
+        ShotSetup setup = FoundWays.Layout(FoundWays.Pool, new Vec2(1.5, 0.45), new Vec2(1.95, 0.75));
+        WayRoute route = FoundWays.Pot(PocketName.FootLeft);
+        Stroke soft = FoundWays.BankStroke(setup, route, 1.4);
+        Stroke hard = FoundWays.BankStroke(setup, route, 2.6);
+        Stroke off = FoundWays.BankStroke(setup, route, 1.4, above: -0.008);
+        var steady = new Player("machine", 0, 0, 0, 0, 0);
+
+        foreach (Stroke[] order in new Stroke[][] { [hard, off, soft], [soft, hard, off] })
+            Assert.Equal(soft, Of(setup, FoundWays.Of(route, order), steady, shots: 10).Stroke.Stroke);
+    }
+
     [Fact]
     public void A_player_without_errors_makes_what_the_stroke_makes()
     {
