@@ -10,32 +10,87 @@ internal sealed class RouteWalk(StrokePlayer player)
     private const double LongestStep = 1.0 / 8;
     private const double ShortestStep = 1.0 / 512;
 
-    /// <summary>A way round a hole in the region, such as a band of speeds that scratch, goes over a speed this much
-    /// faster or slower.</summary>
-    private const double Aside = 1.15;
+    /// <summary>Steps of the flood: the logarithm of the speed, and the tip's place over the miscue limit.</summary>
+    private const double SpeedStep = 0.08;
 
-    /// <summary>Whether a walk gets there: straight, with speed or tip first, or over a faster or slower
-    /// stroke.</summary>
-    internal bool Reaches(RouteKey route, Stroke start, AimWindow to)
-    {
-        var goal = new Stroke(0, to.Speed, to.TipRight, to.TipAbove, start.Elevation);
-        return Reaches(route, start, to, goal)
-            || Reaches(route, start, to, start with { Speed = goal.Speed }, goal)
-            || Reaches(route, start, to, goal with { Speed = start.Speed }, goal)
-            || Reaches(route, start, to, start with { Speed = start.Speed * Aside }, goal)
-            || Reaches(route, start, to, start with { Speed = start.Speed / Aside }, goal);
-    }
+    private const double TipStep = 1.0 / 6;
 
-    private bool Reaches(RouteKey route, Stroke start, AimWindow to, params ReadOnlySpan<Stroke> stations)
+    /// <summary>So many places are flooded before a stroke counts as outside.</summary>
+    private const int MostPlaces = 60;
+
+    private const int NearestTried = 12;
+    private const int TriesOfWindow = 4;
+
+    private readonly double _limit = TipContact.MiscueLimit(player.Cue) * player.Radius;
+
+    /// <summary>Whether a stroke hangs together with one of the windows: straight to one of the nearest, or from
+    /// place to place about the holes that lie between.</summary>
+    internal bool Reaches(RouteKey route, Stroke start, IReadOnlyList<AimWindow> windows)
     {
         double direction = start.Aim + player.Squirt(start);
-        foreach (Stroke station in stations)
+        if (Nearest(start, direction, windows).Take(NearestTried).Any(w => Reaches(route, start, direction, w))) return true;
+        var places = new PriorityQueue<(Stroke Stroke, double Direction), double>();
+        var seen = new HashSet<(int, int, int)> { (0, 0, 0) };
+        var tries = new Dictionary<AimWindow, int>();
+        places.Enqueue((start, direction), 0);
+        while (places.TryDequeue(out (Stroke Stroke, double Direction) place, out _) && seen.Count < MostPlaces)
         {
-            if (!Walks(route, start, station, ref direction)) return false;
-            start = station;
+            foreach (Stroke beside in Beside(place.Stroke))
+            {
+                if (!seen.Add(Place(start, beside))) continue;
+                double there = place.Direction;
+                if (!Walks(route, place.Stroke, beside, ref there)) continue;
+                // A window that could not be reached from a few places is left alone, or every place would try it.
+                AimWindow[] near = [.. Nearest(beside, there, windows).Where(w => tries.GetValueOrDefault(w) < TriesOfWindow).Take(2)];
+                foreach (AimWindow window in near)
+                {
+                    if (Reaches(route, beside, there, window)) return true;
+                    tries[window] = tries.GetValueOrDefault(window) + 1;
+                }
+
+                places.Enqueue((beside, there), near.Length == 0 ? 0 : Distance(beside, there, near[0]));
+            }
         }
 
-        double aim = Math.IEEERemainder(direction - player.Squirt(start) - to.Middle, 2 * Math.PI);
+        return false;
+    }
+
+    private IEnumerable<Stroke> Beside(Stroke s)
+    {
+        double step = TipStep * _limit;
+        Stroke[] all =
+        [
+            s with { Speed = s.Speed * Math.Exp(SpeedStep) }, s with { Speed = s.Speed * Math.Exp(-SpeedStep) },
+            s with { OffsetRight = s.OffsetRight + step }, s with { OffsetRight = s.OffsetRight - step },
+            s with { OffsetAbove = s.OffsetAbove + step }, s with { OffsetAbove = s.OffsetAbove - step },
+        ];
+        return all.Where(b => b.OffsetRight * b.OffsetRight + b.OffsetAbove * b.OffsetAbove < _limit * _limit);
+    }
+
+    private (int Speed, int Right, int Above) Place(Stroke start, Stroke s) => (
+        (int)Math.Round(Math.Log(s.Speed / start.Speed) / SpeedStep),
+        (int)Math.Round((s.OffsetRight - start.OffsetRight) / (TipStep * _limit)),
+        (int)Math.Round((s.OffsetAbove - start.OffsetAbove) / (TipStep * _limit)));
+
+    private IEnumerable<AimWindow> Nearest(Stroke s, double direction, IReadOnlyList<AimWindow> windows) =>
+        windows.OrderBy(w => Distance(s, direction, w));
+
+    /// <summary>How far a window's node is from a stroke, and how far the aim has to turn.</summary>
+    private double Distance(Stroke s, double direction, AimWindow w)
+    {
+        double speed = Math.Log(w.Speed / s.Speed) / 0.35;
+        double right = (w.TipRight - s.OffsetRight) / (0.5 * _limit);
+        double above = (w.TipAbove - s.OffsetAbove) / (0.5 * _limit);
+        double way = w.Middle + player.Squirt(new Stroke(0, w.Speed, w.TipRight, w.TipAbove, s.Elevation));
+        double turn = Math.IEEERemainder(way - direction, 2 * Math.PI) / (5 * SearchResolution.Degree);
+        return Math.Sqrt(speed * speed + right * right + above * above + turn * turn);
+    }
+
+    private bool Reaches(RouteKey route, Stroke start, double direction, AimWindow to)
+    {
+        var goal = new Stroke(0, to.Speed, to.TipRight, to.TipAbove, start.Elevation);
+        if (!Walks(route, start, goal, ref direction)) return false;
+        double aim = Math.IEEERemainder(direction - player.Squirt(goal) - to.Middle, 2 * Math.PI);
         return Math.Abs(aim) <= 0.5 * to.Width + SearchResolution.Edge;
     }
 

@@ -25,7 +25,7 @@ namespace Longrail.Coaching.Ways.Search;
 internal struct RouteWatch(RouteRules rules, bool toTheEnd) : IShotWatch
 {
     /// <summary>Sine of the angle to the cushion below which a touch only leads along: 25 degrees.</summary>
-    internal const double Glancing = 0.42;
+    internal const double Glancing = 0.42261826174069944;
 
     private readonly RouteRules _rules = rules;
     private readonly bool _toTheEnd = toTheEnd;

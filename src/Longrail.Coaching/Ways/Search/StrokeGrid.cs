@@ -12,8 +12,6 @@ internal sealed class StrokeGrid
     private const double Fastest = 6.0;
     private const int SpeedCount = 7;
 
-    private const int FirstDiagonal = 5;
-
     /// <summary>Distance of the tip positions from the centre over the miscue limit: as far as one plays without need.
     /// Strokes farther out hang together with these.</summary>
     private const double Ring = 0.66;
@@ -40,8 +38,6 @@ internal sealed class StrokeGrid
             {
                 // Middling speeds first: that is where a player looks first.
                 int speed = SpeedCount / 2 + (i % 2 == 0 ? i / 2 : -(i + 1) / 2);
-                // The diagonals lie between their neighbours: every other speed will do.
-                if (tip >= FirstDiagonal && speed % 2 == 0) continue;
                 nodes.Add(new GridNode(speed, tip, Speeds[speed], right * Ring * limit, above * Ring * limit));
             }
         }

@@ -6,20 +6,18 @@ namespace Longrail.Coaching.Ways.Search;
 /// windows.</summary>
 /// <remarks>
 /// Windows stand at the nodes of the grid only. A stroke between the nodes lies in the region of a way if it makes the
-/// ball by that way's route, and can be changed step by step, speed and tip in equal parts and the aim as needed, into a
-/// stroke within one of the way's windows, while the ball is made by the route all along: at each step and half way
-/// between. A step is at most an eighth of the way, and the way is straight in speed and tip or has one corner. A route that was not found, or an island of its making
-/// region that the grid has no window on, is so told from what was found, and no interpolation is trusted.
+/// ball by that way's route, and can be changed step by step, in speed, tip and aim, into a stroke within one of the
+/// way's windows (to the resolution of their ends), while the ball is made by the route all along: at each step and half
+/// way between. Steps go straight to the nearest windows, at most an eighth of the way each; where a hole lies between,
+/// such as a band of speeds that scratch, up to sixty places about the stroke are tried. Every step is a shot on the
+/// full physics and nothing is interpolated: a route that was not found, or an island of its making region on which the
+/// grid has no window, is told from what was found.
 /// </remarks>
 public sealed class WayRegion
 {
-    /// <summary>How many windows are walked to before a stroke counts as outside.</summary>
-    private const int Tries = 16;
-
     private readonly StrokePlayer _player;
     private readonly RouteWalk _walk;
     private readonly Dictionary<RouteKey, IReadOnlyList<AimWindow>> _windows = [];
-    private readonly double _tipScale;
 
     /// <summary>Takes the ways of a search.</summary>
     /// <param name="request">The question.</param>
@@ -30,7 +28,6 @@ public sealed class WayRegion
         ArgumentNullException.ThrowIfNull(ways);
         _player = new StrokePlayer(request, new RouteRules(request));
         _walk = new RouteWalk(_player);
-        _tipScale = TipContact.MiscueLimit(_player.Cue) * _player.Radius;
         foreach (FoundWay way in ways) _windows[RouteKey.Of(way.Route)] = way.Windows;
     }
 
@@ -50,21 +47,6 @@ public sealed class WayRegion
         SeenShot shot = _player.Play(stroke);
         if (shot.Fate != ShotFate.Made || !_windows.TryGetValue(shot.Route, out IReadOnlyList<AimWindow>? windows))
             return false;
-        RouteKey route = shot.Route;
-        return windows.OrderBy(w => Distance(stroke, w)).Take(Tries).Any(w => _walk.Reaches(route, stroke, w));
+        return _walk.Reaches(shot.Route, stroke, windows);
     }
-
-    /// <summary>How far a window's node is from a stroke, and how far the aim has to turn.</summary>
-    private double Distance(Stroke stroke, AimWindow window)
-    {
-        double speed = Math.Log(window.Speed / stroke.Speed) / 0.25;
-        double right = (window.TipRight - stroke.OffsetRight) / (0.5 * _tipScale);
-        double above = (window.TipAbove - stroke.OffsetAbove) / (0.5 * _tipScale);
-        double turn = Math.IEEERemainder(Way(window) - Way(stroke), 2 * Math.PI) / (5 * SearchResolution.Degree);
-        return Math.Sqrt(speed * speed + right * right + above * above + turn * turn);
-    }
-
-    private double Way(Stroke stroke) => stroke.Aim + _player.Squirt(stroke);
-
-    private double Way(AimWindow w) => Way(new Stroke(w.Middle, w.Speed, w.TipRight, w.TipAbove, 0));
 }

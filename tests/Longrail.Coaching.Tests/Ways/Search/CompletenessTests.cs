@@ -1,0 +1,81 @@
+using Longrail.Coaching.Ways;
+using Longrail.Coaching.Ways.Search;
+using Longrail.Physics.Contacts;
+
+namespace Longrail.Coaching.Tests.Ways.Search;
+
+/// <summary>A dense scan of strokes off the search's grid finds nothing to speak of that the search did not.</summary>
+public class CompletenessTests
+{
+    private const int Strokes = 20_000;
+
+    /// <summary>The share that the search promises.</summary>
+    private const double Promised = 0.99;
+
+    [Fact]
+    public void Of_random_strokes_that_make_the_ball_99_percent_lie_in_the_region_of_a_listed_way()
+    {
+        int made = 0;
+        int listed = 0;
+        int within = 0;
+        var lost = new List<string>();
+        foreach (var row in SearchLayouts.Names())
+        {
+            string name = row.Data;
+            (int madeHere, int listedHere, int withinHere) = Scan(name, lost);
+            Assert.True(madeHere >= 10, $"{name}: only {madeHere} of {Strokes} strokes make the ball: the scan says nothing.");
+            made += madeHere;
+            listed += listedHere;
+            within += withinHere;
+        }
+
+        string shares = $"of {made} strokes that make the ball {listed} go by a listed route, {within} lie in its region\n";
+        Assert.True(within >= Promised * made, shares + string.Join("\n", lost));
+    }
+
+    private static (int Made, int Listed, int Within) Scan(string name, List<string> lost)
+    {
+        WaySearchRequest request = SearchLayouts.Request(name);
+        IReadOnlyList<FoundWay> ways = SearchLayouts.Result(name).Ways;
+        HashSet<WayRoute> routes = [.. ways.Select(way => way.Route)];
+        Stroke[] makes = [.. RandomStrokes.Of(request, seed: 20261125, Strokes).AsParallel().AsOrdered().WithDegreeOfParallelism(2)
+            .Where(stroke => RouteOfTrace.Read(SearchLayouts.Shoot(request, stroke), 0, 1) is { } route && IsAsked(request, route))];
+        int listed = 0;
+        int within = 0;
+        var region = new WayRegion(request, ways);
+        foreach (Stroke stroke in makes)
+        {
+            WayRoute route = RouteOfTrace.Read(SearchLayouts.Shoot(request, stroke), 0, 1)!;
+            // The watch that the search uses and the reading of the whole trace must agree.
+            Assert.Equal(route, region.RouteOf(stroke));
+            bool isListed = routes.Contains(route);
+            bool isWithin = isListed && region.Contains(stroke);
+            if (isListed) listed++;
+            if (isWithin) within++;
+            else lost.Add($"{name}: {Text(route)} {stroke}");
+        }
+
+        return (makes.Length, listed, within);
+    }
+
+    [Fact]
+    public void A_way_that_was_struck_off_the_list_is_missed()
+    {
+        // The check must be able to fail.
+        WaySearchRequest request = SearchLayouts.Request("easy-pot");
+        FoundWay[] ways = [.. SearchLayouts.Result("easy-pot").Ways];
+        FoundWay pot = ways.Single(way => way.Route.CueBall.Count == 0 && way.Route.ObjectBall.Count == 0);
+        Stroke stroke = pot.Strokes[0].Stroke;
+        Assert.True(new WayRegion(request, ways).Contains(stroke));
+        Assert.False(new WayRegion(request, [.. ways.Where(way => way != pot)]).Contains(stroke));
+        // And so is a region whose windows are all elsewhere: those of the widest kick, under the pot's name.
+        FoundWay kick = ways.Where(way => way.Route.CueBall.Count == 1).MaxBy(way => way.Windows.Max(w => w.Width))!;
+        Assert.False(new WayRegion(request, [pot with { Windows = kick.Windows }]).Contains(stroke));
+    }
+
+    private static bool IsAsked(WaySearchRequest request, WayRoute route) =>
+        route.ObjectBall.Count <= request.MostRails && route.CueBall.Count <= request.MostKickRails;
+
+    private static string Text(WayRoute route) =>
+        $"[{string.Join(" ", route.CueBall)}] [{string.Join(" ", route.ObjectBall)}] {route.Pocket}";
+}
