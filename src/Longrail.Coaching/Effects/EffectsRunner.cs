@@ -39,7 +39,8 @@ public static class EffectsRunner
         var staged = new StagedShot(chain);
         return TargetFinder.Of(chain, staged, aimed ? aim!.To : null) is { } target
             ? Split(scene, chain, staged, target, stop)
-            : None($"ball {scene.BallIds[ball]} goes to no other cushion after its last one, so there is no place to compare");
+            : None($"ball {scene.BallIds[ball]} goes to no other cushion after its last one, so there is no place to "
+                + "compare");
     }
 
     private static EffectsAnswer None(string problem) => new(null, [new SceneError("", problem)], true);
