@@ -12,8 +12,7 @@ namespace Longrail.Coaching.Effects;
 /// <summary>Splits a shot's way off the plain mirror bank into causes.</summary>
 public static class EffectsRunner
 {
-    /// <summary>Makes the effect budget of a scene. A pure function; a bank off one cushion takes a few tens of
-    /// milliseconds, one off three about a second.</summary>
+    /// <summary>Makes the effect budget of a scene. A pure function.</summary>
     /// <param name="scene">The scene.</param>
     /// <param name="options">What to split; null for the defaults.</param>
     /// <param name="stop">Ends the work early.</param>
