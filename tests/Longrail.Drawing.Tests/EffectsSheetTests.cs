@@ -52,8 +52,8 @@ public class EffectsSheetTests
         XElement[] bars = [.. SvgReading.Within(root, "steps", "rect")];
         Assert.Equal(longer, bars.Count(bar => (string?)bar.Attribute("stroke") == Ink.Colours[0]));
         Assert.Equal(shorter, bars.Count(bar => (string?)bar.Attribute("stroke") == Ink.Colours[1]));
-        Assert.Equal(
-            shorter, SvgReading.Within(root, "steps", "path").Count(p => (string?)p.Attribute("stroke") == Ink.Colours[1]));
+        IEnumerable<XElement> hatchings = SvgReading.Within(root, "steps", "path");
+        Assert.Equal(shorter, hatchings.Count(path => (string?)path.Attribute("stroke") == Ink.Colours[1]));
     }
 
     [Fact]
@@ -65,8 +65,8 @@ public class EffectsSheetTests
         double Low(XElement bar) => Number(bar, "x");
         double High(XElement bar) => Number(bar, "x") + Number(bar, "width");
 
-        // The last bar is the shot's: from the mirror to where the steps end. A step that shows as 0 has no bar, and may
-        // still move on by less than half of the last digit: 3 units here.
+        // The last bar is the shot's: from the mirror to where the steps end. A step that shows as 0 has no bar, and
+        // may still move on by less than half of the last digit: 3 units here.
         XElement shot = bars[^1];
         for (int k = 1; k < bars.Length - 1; k++)
         {

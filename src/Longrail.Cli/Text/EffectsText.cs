@@ -73,9 +73,12 @@ public static class EffectsText
 
     private static void AppendFoot(StringBuilder text, EffectBudget budget)
     {
-        Line(text, $"+ is {budget.Target.PositiveWord}, - is {budget.Target.NegativeWord}. A share is the average over all orders in which the causes can be switched on.");
-        Line(text, "Off alone: how far the shot moves back if only this is switched off. Those need not add up: two causes");
-        Line(text, "can need each other, as roll and curve do. Diamonds are the ball centre's, counted at the nose.");
+        EffectTarget target = budget.Target;
+        string signs = $"+ is {target.PositiveWord}, - is {target.NegativeWord}";
+        Line(text, $"{signs}; diamonds are the ball centre's, counted at the nose.");
+        Line(text, "Share: what a cause adds, averaged over all orders in which the causes can be switched on.");
+        Line(text, "Off alone: how far the shot moves back if only this is switched off. Two causes can need each");
+        Line(text, "other, as roll and curve do; both then count in full, and the interplay takes back the excess.");
     }
 
     private static void Wrapped(StringBuilder text, string sentence)

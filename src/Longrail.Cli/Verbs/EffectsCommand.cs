@@ -11,7 +11,8 @@ namespace Longrail.Cli.Verbs;
 /// <summary>Splits a shot's way off the plain mirror bank into causes.</summary>
 internal sealed class EffectsCommand : Command<EffectsSettings>
 {
-    public const string Description = "Why it goes short or long: a shot against its plain mirror bank, split into causes";
+    public const string Description =
+        "Why it goes short or long: a shot against its plain mirror bank, split into causes";
 
     /// <inheritdoc/>
     public override int Execute(CommandContext context, EffectsSettings settings, CancellationToken cancellationToken)
@@ -36,15 +37,19 @@ internal sealed class EffectsCommand : Command<EffectsSettings>
         EffectUnit unit = settings.ShownUnit;
         if (unit == EffectUnit.HalfOpenings && !budget.HasHalfOpenings)
         {
-            streams.Error.WriteLine("longrail: --unit: there is no pocket at the target to measure by; allowed here: diamonds, mm");
+            streams.Error.WriteLine(
+                "longrail: --unit: there is no pocket at the target to measure by; allowed here: diamonds, mm");
             return ExitCode.Failed;
         }
 
-        if (settings.Picture is { } picture
-            && PictureOutput.Write(EffectsPicture.Draw(budget, unit, scene.AsUsed.Table?.Preset), picture) is { } failure)
+        if (settings.Picture is { } picture)
         {
-            streams.Error.WriteLine($"longrail: --picture: {failure}");
-            return ExitCode.Failed;
+            string sheet = EffectsPicture.Draw(budget, unit, scene.AsUsed.Table?.Preset);
+            if (PictureOutput.Write(sheet, picture) is { } failure)
+            {
+                streams.Error.WriteLine($"longrail: --picture: {failure}");
+                return ExitCode.Failed;
+            }
         }
 
         streams.Output.Write(

@@ -12,7 +12,8 @@ public sealed class EffectsSettings : SceneFileSettings
 {
     /// <summary>The measured ball, or null.</summary>
     [CommandOption("--ball <ID>")]
-    [Description("The ball that is measured (default: the first ball hit; the cue ball if it comes to a cushion first)")]
+    [Description("The ball that is measured (default: the first ball hit; the cue ball if it comes to a cushion "
+        + "first)")]
     public string? Ball { get; init; }
 
     /// <summary>How many cushions count, as typed, or null.</summary>

@@ -30,8 +30,8 @@ public sealed record EffectBudget
     /// <summary>The cushions that count, in order; empty for a ball sent straight to a pocket.</summary>
     public required IReadOnlyList<CushionName> Cushions { get; init; }
 
-    /// <summary>Place among the trace's events of the contact after which the measured ball runs free to the target: its
-    /// last cushion, or the hit.</summary>
+    /// <summary>Place among the trace's events of the contact after which the measured ball runs free to the target:
+    /// its last cushion, or the hit.</summary>
     public required int LastContact { get; init; }
 
     /// <summary>Where arrivals are measured.</summary>
@@ -50,8 +50,8 @@ public sealed record EffectBudget
     /// <summary>The causes and their shares.</summary>
     public required IReadOnlyList<EffectShare> Effects { get; init; }
 
-    /// <summary>Causes that could not be switched off, because without them the shot has no arrival to compare; they are
-    /// at work in the mirror bank too.</summary>
+    /// <summary>Causes that could not be switched off, because without them the shot has no arrival to compare; they
+    /// are at work in the mirror bank too.</summary>
     public required IReadOnlyList<EffectKind> AlwaysOn { get; init; }
 
     /// <summary>The way of the plain mirror bank.</summary>

@@ -18,8 +18,8 @@ public enum EffectKind
     /// side.</summary>
     Side,
 
-    /// <summary>The ball rolls, or still has draw or follow, when it meets a cushion, instead of sliding into it without
-    /// spin.</summary>
+    /// <summary>The ball rolls, or still has draw or follow, when it meets a cushion, instead of sliding into it
+    /// without spin.</summary>
     Roll,
 
     /// <summary>The spin that a ball brings off a cushion bends its way.</summary>

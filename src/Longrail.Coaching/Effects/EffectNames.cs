@@ -1,5 +1,5 @@
 using System.Globalization;
-using Longrail.Coaching.Effects.Stages;
+using Longrail.Physics.Equipment;
 
 namespace Longrail.Coaching.Effects;
 
@@ -19,8 +19,7 @@ public static class EffectNames
         EffectKind.Curve => "curve after it",
         EffectKind.Rubber => "give of the rubber",
         EffectKind.Speed => "speed along the way",
-        _ when IsClean(budget) => "ball condition (clean)",
-        _ => "ball condition",
+        _ => "ball condition" + Condition(budget),
     };
 
     /// <summary>The cause as files write it.</summary>
@@ -59,16 +58,21 @@ public static class EffectNames
         _ => "half openings",
     };
 
-    // Clean balls are what a condition is compared with, so theirs changes nothing.
-    private static bool IsClean(EffectBudget budget) =>
-        budget.Trace.Setup.Equipment.BallSet.Friction == StagedShot.CleanBalls;
+    // The name of the balls' condition, if it has one.
+    private static string Condition(EffectBudget budget)
+    {
+        BallFriction friction = budget.Trace.Setup.Equipment.BallSet.Friction;
+        return EquipmentPresets.BallConditions.FirstOrDefault(c => c.Friction == friction) is { } named
+            ? $" ({named.Name})"
+            : "";
+    }
 
     /// <summary>Decimals with which amounts are shown in a unit.</summary>
     internal static int Decimals(EffectUnit unit) => unit == EffectUnit.Millimetres ? 1 : 2;
 
     /// <summary>An amount without its sign: "0.17".</summary>
     public static string Size(double amount, EffectUnit unit) =>
-        Math.Abs(amount).ToString("F" + Decimals(unit).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        Math.Abs(amount).ToString(Decimals(unit) == 1 ? "0.0" : "0.00", CultureInfo.InvariantCulture);
 
     /// <summary>An amount with its sign, or "0" if it shows as nothing: "+0.17".</summary>
     public static string WithSign(double amount, EffectUnit unit) => Math.Round(amount, Decimals(unit)) switch

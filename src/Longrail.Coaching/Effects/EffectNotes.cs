@@ -32,8 +32,8 @@ internal static class EffectNotes
         }
 
         notes.AddRange(budget.AlwaysOn.Select(kind =>
-            $"{Capital(EffectNames.Of(kind, budget))} cannot be switched off: without it the ball would not come to the "
-            + "target at all. It is at work in the mirror bank too."));
+            $"{Capital(EffectNames.Of(kind, budget))} cannot be switched off: without it the ball would not come to "
+            + "the target at all. It is at work in the mirror bank too."));
         if (!chain.SetsOutFree)
         {
             notes.Add($"Ball {budget.Names[chain.FirstMover]} had touched something before: its squirt and swerve are "
@@ -44,9 +44,10 @@ internal static class EffectNotes
         if (chain.Next is { } next && next.Time > last.Time + last.Duration
             && budget.Target.Kind != EffectTargetKind.Ball && Interrupts(next))
         {
-            notes.Add(next.Kind == ShotEventKind.Stops
-                ? $"Ball {name} stops before; its last direction is drawn on to the target."
-                : Invariant($"Ball {name} meets {Other(budget, next)} at {next.Time:0.000} s; its way before that is drawn on to the target."));
+            string met = next.Kind == ShotEventKind.Stops
+                ? "stops before"
+                : $"meets {Other(budget, next)} at {At(next)}";
+            notes.Add($"Ball {name} {met}; its last direction is drawn on to the target.");
         }
 
         return notes;
@@ -65,7 +66,7 @@ internal static class EffectNotes
             if (k == chain.Hit || (e.BallA != budget.Ball && e.BallB != budget.Ball))
                 continue;
             if (e.Kind == ShotEventKind.BallsMeet && e.Time <= last.Time + last.Duration)
-                yield return Invariant($"ball {budget.Names[budget.Ball]} touches {Other(budget, e)} at {e.Time:0.000} s");
+                yield return $"ball {budget.Names[budget.Ball]} touches {Other(budget, e)} at {At(e)}";
         }
     }
 
@@ -74,5 +75,5 @@ internal static class EffectNotes
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
-    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+    private static string At(ShotEvent e) => e.Time.ToString("0.000", CultureInfo.InvariantCulture) + " s";
 }

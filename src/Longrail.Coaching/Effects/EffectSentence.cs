@@ -68,10 +68,10 @@ public static class EffectSentence
 
         if (rest != 0)
             parts.Add(Part(rest, "the rest", unit, step));
-        return parts.Count == 1
-            ? parts[0]
-            : string.Join(", ", parts[..^1]) + (parts[^1].StartsWith("minus", StringComparison.Ordinal) ? ", " : " and ")
-                + parts[^1];
+        if (parts.Count == 1)
+            return parts[0];
+        string joint = parts[^1].StartsWith("minus", StringComparison.Ordinal) ? ", " : " and ";
+        return string.Join(", ", parts[..^1]) + joint + parts[^1];
     }
 
     private static string Part(int amount, string name, EffectUnit unit, double step) =>

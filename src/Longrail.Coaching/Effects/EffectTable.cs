@@ -56,12 +56,14 @@ public sealed record EffectTable(
         {
             EffectTargetKind.Cushion => $"{TableWords.Of(target.Cushion!.Value)} cushion at {diamonds}",
             EffectTargetKind.Ball => $"beside {budget.Names[target.Met!.Value]} at {diamonds}",
-            _ => Text($"{Math.Abs(1000 * place):0.0} mm {(place >= 0 ? "left" : "right")} of the middle of {TableWords.Of(target.Pocket!.Value)}"),
+            _ => Text($"{Math.Abs(1000 * place):0.0} mm {(place >= 0 ? "right" : "left")} of the middle of ")
+                + TableWords.Of(target.Pocket!.Value),
         };
     }
 
     private static List<string> Row(
-        EffectBudget budget, EffectUnit unit, string name, double? metres, IReadOnlyList<double> perCushion, double? alone)
+        EffectBudget budget, EffectUnit unit, string name, double? metres, IReadOnlyList<double> perCushion,
+        double? alone)
     {
         string In(EffectUnit wanted, double? amount) => amount is { } a
             ? EffectNames.WithSign(budget.Target.In(wanted, a), wanted)

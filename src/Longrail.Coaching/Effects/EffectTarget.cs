@@ -14,8 +14,8 @@ public sealed record EffectTarget
     /// <summary>The cushion whose line it is, or to which it is parallel; null for a mouth.</summary>
     public CushionName? Cushion { get; init; }
 
-    /// <summary>The pocket whose half opening serves as a unit: the one that the ball goes into or is aimed at, else one
-    /// within a diamond of its arrival; null without.</summary>
+    /// <summary>The pocket whose half opening serves as a unit: the one that the ball goes into or is aimed at, else
+    /// one within a diamond of its arrival; null without.</summary>
     public PocketName? Pocket { get; init; }
 
     /// <summary>Index of the ball that a kick meets; null if the target is no ball.</summary>
@@ -24,7 +24,8 @@ public sealed record EffectTarget
     /// <summary>A point of the line from which places are counted, metres.</summary>
     public required Vec2 Origin { get; init; }
 
-    /// <summary>Unit vector along the line, towards higher diamonds.</summary>
+    /// <summary>Unit vector along the line, towards higher diamonds; along a mouth to the right, looking into the
+    /// pocket.</summary>
     public required Vec2 Along { get; init; }
 
     /// <summary>Unit vector across the line, the way the ball goes.</summary>

@@ -12,8 +12,7 @@ namespace Longrail.Coaching.Effects;
 /// <summary>Splits a shot's way off the plain mirror bank into causes.</summary>
 public static class EffectsRunner
 {
-    /// <summary>Makes the effect budget of a scene. A pure function; a bank off one cushion takes a few tens of
-    /// milliseconds, one off three about a second.</summary>
+    /// <summary>Makes the effect budget of a scene. A pure function.</summary>
     /// <param name="scene">The scene.</param>
     /// <param name="options">What to split; null for the defaults.</param>
     /// <param name="stop">Ends the work early.</param>
@@ -39,7 +38,8 @@ public static class EffectsRunner
         var staged = new StagedShot(chain);
         return TargetFinder.Of(chain, staged, aimed ? aim!.To : null) is { } target
             ? Split(scene, chain, staged, target, stop)
-            : None($"ball {scene.BallIds[ball]} goes to no other cushion after its last one, so there is no place to compare");
+            : None($"ball {scene.BallIds[ball]} goes to no other cushion after its last one, so there is no place to "
+                + "compare");
     }
 
     private static EffectsAnswer None(string problem) => new(null, [new SceneError("", problem)], true);

@@ -24,32 +24,30 @@ public static class EffectsSchema
         json.WriteString("title", $"Longrail {EffectsWriter.Format}");
         json.WriteString(
             "description",
-            "Where a ball arrives against its plain mirror bank, split into causes. Lengths in metres unless a name says "
-            + "otherwise. Amounts are along the target, positive in the sense that target.positive names.");
+            "Where a ball arrives against its plain mirror bank, split into causes. Lengths in metres unless a name "
+            + "says otherwise. Amounts are along the target, positive in the sense that target.positive names.");
         Closed(json, _fields, _ =>
         {
             Words(json, "longrail", "The format of this file.", EffectsWriter.Format);
             Text(json, "title", "The scene's title; empty if it has none.");
             Text(json, "ball", "The measured ball.");
             TextOrNull(json, "striker", "The ball that hit it; null if the tip did, or nothing.");
-            List(json, "cushions", "The cushions that count, in order.", () => Enumeration(json, [.. TableWords.Cushions]));
+            List(
+                json, "cushions", "The cushions that count, in order.",
+                () => Enumeration(json, [.. TableWords.Cushions]));
             Field(json, "target", "The line on which arrivals are measured.", () => WriteTarget(json));
             Field(json, "mirror", "Where the plain mirror bank arrives.", () => WritePlace(json));
-            Field(json, "shot", "Where the shot arrives; straight on if something came between.", () => WritePlace(json));
+            Field(json, "shot", "Where the shot arrives; straight on if anything intervenes.", () => WritePlace(json));
             List(json, "effects", "The causes.", () => WriteEffect(json, causes));
             Amount(json, "interplay", "The parts together minus the sum of all offAlone.");
             Amount(json, "parts", "The sum of all shares.");
             Amount(json, "remainder", "What the parts leave out: total minus parts.");
             Amount(json, "total", "Shot minus mirror.");
             List(json, "alwaysOn", "Causes at work in the mirror bank too.", () => Enumeration(json, causes));
-            Field(json, "mirrorPath", "The corners of the plain mirror bank.", () => Closed(json, ["striker", "ball"], _ =>
-            {
-                List(json, "striker", "The striker's way; empty without one.", () => Point(json));
-                List(json, "ball", "The measured ball's way.", () => Point(json));
-            }));
+            Field(json, "mirrorPath", "The corners of the plain mirror bank.", () => WritePath(json));
             Text(json, "sentence", "The budget in one sentence, in diamonds.");
             List(json, "notes", "What must be said beside the numbers.", () => Types(json, "string"));
-            Field(json, "scene", "The scene as it was used; played again it gives the same shot.", () => WriteScene(json));
+            Field(json, "scene", "The scene as used; played again it gives the same shot.", () => WriteScene(json));
         });
         json.WriteEndObject();
     });
@@ -63,13 +61,19 @@ public static class EffectsSchema
             Words(
                 json, "kind", "What the line is: a cushion's touch line, a pocket's mouth, or beside a kicked ball.",
                 [.. Enum.GetValues<EffectTargetKind>().Select(EffectsWriter.Word)]);
-            Words(json, "cushion", "The cushion, or the one it is parallel to; null for a mouth.", [.. TableWords.Cushions, null]);
-            Words(json, "pocket", "The pocket whose half opening is a unit; null without.", [.. TableWords.Pockets, null]);
+            Words(
+                json, "cushion", "The cushion, or the one it is parallel to; null for a mouth.",
+                [.. TableWords.Cushions, null]);
+            Words(
+                json, "pocket", "The pocket whose half opening is a unit; null without.",
+                [.. TableWords.Pockets, null]);
             TextOrNull(json, "ball", "The ball that a kick meets; null without.");
             Field(json, "origin", "The point from which places are counted, m.", () => Point(json));
             Field(json, "along", "Unit vector towards higher places.", () => Point(json));
             Field(json, "diamond", "A diamond along the line, m.", () => Types(json, "number"));
-            Field(json, "halfOpening", "A half opening of the pocket along the line, m; null without.", () => Types(json, "number", "null"));
+            Field(
+                json, "halfOpening", "A half opening of the pocket along the line, m; null without.",
+                () => Types(json, "number", "null"));
             Text(json, "positive", "What a positive amount is called.");
             Text(json, "negative", "What a negative amount is called.");
         });
@@ -82,6 +86,12 @@ public static class EffectsSchema
         Field(json, "point", "On the table, m.", () => Point(json));
     });
 
+    private static void WritePath(Utf8JsonWriter json) => Closed(json, ["striker", "ball"], _ =>
+    {
+        List(json, "striker", "The striker's way; empty without one.", () => Point(json));
+        List(json, "ball", "The measured ball's way.", () => Point(json));
+    });
+
     private static void WriteEffect(Utf8JsonWriter json, string[] causes) =>
         Closed(json, ["cause", "name", "off", "share", "offAlone", "perCushionMetres"], _ =>
         {
@@ -91,7 +101,7 @@ public static class EffectsSchema
             Amount(json, "share", "What it adds, averaged over all orders in which causes can be switched on.");
             Amount(json, "offAlone", "How far the shot moves back if this alone is switched off.");
             List(
-                json, "perCushionMetres", "The share over the cushions; empty for one cushion, or a cause that acts at none.",
+                json, "perCushionMetres", "The share over the cushions; empty for one, or a cause that acts at none.",
                 () => Types(json, "number"));
         });
 

@@ -20,7 +20,8 @@ internal sealed record EffectStep(string Name, double From, double To, string Nu
         foreach (EffectShare effect in budget.Effects)
         {
             steps.Add(new EffectStep(
-                EffectNames.Of(effect.Kind, budget), at, at + effect.Metres, In(effect.Metres), In(effect.AloneMetres)));
+                EffectNames.Of(effect.Kind, budget), at, at + effect.Metres, In(effect.Metres),
+                In(effect.AloneMetres)));
             at += effect.Metres;
         }
 

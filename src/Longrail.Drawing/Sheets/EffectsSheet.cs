@@ -69,8 +69,8 @@ internal static class EffectsSheet
         string[] lines =
         [
             .. budget.Notes.Take(MostNotes).Append(
-                "A step is what a cause adds, averaged over all orders in which the causes can be switched on. Switched off "
-                + "alone, two causes that need each other both count in full.")
+                "A step is what a cause adds, averaged over all orders in which the causes can be switched on. "
+                + "Switched off alone, two causes that need each other both count in full.")
                 .SelectMany(note => TextWidth.Wrap(SvgText.Clean(note), StepsWidth, Ink.Small, 2)),
         ];
         double top = Sheet.Height - Sheet.Frame - 24 - LineHeight * lines.Length;
@@ -93,7 +93,7 @@ internal static class EffectsSheet
         TablePlan.Draw(svg, view, table, dimensions: false);
         DrawWays(svg, view, budget);
         double y = DrawKey(svg, PlanLeft + 20, bottom + scale * TablePlan.RailWidth + 90, budget);
-        DrawMeanings(svg, PlanLeft + 20, y + 40, budget);
+        DrawMeanings(svg, PlanLeft + 20, y + 76, budget);
         return view;
     }
 
@@ -147,8 +147,8 @@ internal static class EffectsSheet
     /// <summary>What each cause is, by what happens without it, as far as there is room.</summary>
     private static void DrawMeanings(SvgWriter svg, double x, double y, EffectBudget budget)
     {
-        const double Size = 20;
-        const double Step = 26;
+        const double Size = 21;
+        const double Step = 28;
         svg.Begin("meanings");
         svg.Text(new SvgPoint(x, y), "switched off", new TextStyle(Ink.Small, Ink.Soft));
         svg.Line(new SvgPoint(x, y + 14), new SvgPoint(x + PlanWidth - 20, y + 14), new Pen(Ink.Soft, Ink.Fine));
@@ -158,9 +158,9 @@ internal static class EffectsSheet
             string text = EffectNames.Meaning(effect.Kind).Replace("Off: ", "", StringComparison.Ordinal);
             string name = EffectNames.Of(effect.Kind, budget) + ": ";
             IReadOnlyList<string> lines = TextWidth.Wrap(name + text, PlanWidth - 20, Size, 2);
-            if (y + 10 + Step * lines.Count > BlockTop - 10)
+            if (y + 14 + Step * lines.Count > BlockTop - 10)
                 break;
-            y += 10;
+            y += 14;
             foreach (string line in lines)
             {
                 y += Step;
@@ -175,9 +175,11 @@ internal static class EffectsSheet
     {
         svg.Begin("key");
         var style = new TextStyle(Ink.Small, Ink.Graphite);
+        string mirror = budget.Cushions.Count == 0 ? "line of centres" : "plain mirror";
         (string Text, Pen Pen)[] rows =
         [
-            ($"plain mirror: {EffectTable.PlaceText(budget, budget.MirrorPlace)}", new Pen(Ink.Colours[0], Ink.Thin, MirrorDash)),
+            ($"{mirror}: {EffectTable.PlaceText(budget, budget.MirrorPlace)}",
+                new Pen(Ink.Colours[0], Ink.Thin, MirrorDash)),
             ($"the shot: {EffectTable.PlaceText(budget, budget.Place)}", new Pen(Ink.Graphite, Ink.Medium)),
         ];
         foreach ((string text, Pen pen) in rows)

@@ -88,7 +88,9 @@ public sealed class EffectsVerbTests : IDisposable
 
     [Theory]
     [InlineData("""{ "balls": [ { "id": "cue", "x": 1, "y": 0.6 } ] }""", "nothing is struck or launched")]
-    [InlineData("""{ "balls": [ { "id": "cue", "x": 1, "y": 0.6 } ], "stroke": { "aim": 0, "speed": 0.2 } }""", "stops before it comes to a cushion")]
+    [InlineData(
+        """{ "balls": [ { "id": "cue", "x": 1, "y": 0.6 } ], "stroke": { "aim": 0, "speed": 0.2 } }""",
+        "stops before it comes to a cushion")]
     public void A_scene_without_a_budget_fails_with_a_reason_and_draws_nothing(string scene, string expected)
     {
         string picture = Path.Combine(_folder, "never.svg");

@@ -28,8 +28,8 @@ public class EffectPhysicsTests
         "ballSet": { "restitution": 1, "friction": { "base": 0, "gain": 0, "decay": 0 } },
         """;
 
-    // Ball (37.5, 25) in, off the long rail to (50, 0) in: contact x 41.6022 in at equal angles (geometry of the mirror on
-    // the ball-centre line, an independent computation).
+    // Ball (37.5, 25) in, off the long rail to (50, 0) in: contact x 41.6022 in at equal angles (geometry of the
+    // mirror on the ball-centre line, an independent computation).
     [Fact]
     public void One_cushion_without_loss_is_the_mirror_and_nothing_else()
     {
@@ -41,8 +41,8 @@ public class EffectPhysicsTests
         AssertNothing(budget);
     }
 
-    // (20, 10) in, long then short cushion, to (50, 0): contacts (76.5958, 48.875) and (98.875, 33.5717), slope 0.68689 at
-    // both ends (an independent computation); parallel first and last legs are the trade's rule.
+    // (20, 10) in, long then short cushion, to (50, 0): contacts (76.5958, 48.875) and (98.875, 33.5717), slope
+    // 0.68689 at both ends (an independent computation); parallel first and last legs are the trade's rule.
     [Fact]
     public void Two_adjacent_cushions_without_loss_give_parallel_legs()
     {
@@ -149,7 +149,8 @@ public class EffectPhysicsTests
         Assert.True(Math.Abs(Side(without)) > 0.02);
     }
 
-    // Throw of an angle gives side of b/R = tan(throw) with balls that lose nothing (the same impulse does both; recomputed).
+    // Throw of an angle gives side of b/R = tan(throw) with balls that lose nothing (the same impulse does both;
+    // recomputed).
     [Fact]
     public void The_side_handed_over_is_the_tangent_of_the_throw()
     {
@@ -179,7 +180,8 @@ public class EffectPhysicsTests
         Assert.True(thrown * clean.Total > thrown * polished.Total);
     }
 
-    // The formula of docs/physics.md (form as Alciatore TP A.31) and plain geometry, on a table where nothing else acts.
+    // The formula of docs/physics.md (form as Alciatore TP A.31) and plain geometry, on a table where nothing else
+    // acts.
     [Fact]
     public void Squirt_moves_the_arrival_by_its_angle()
     {
@@ -196,7 +198,8 @@ public class EffectPhysicsTests
 
         Assert.Equal(mirror, budget.MirrorPlace, Frictionless);
         Assert.Equal(
-            1000 * budget.Target.Sense * (turned - mirror), budget.Share(EffectKind.SquirtAndSwerve), 1000 * Frictionless);
+            1000 * budget.Target.Sense * (turned - mirror), budget.Share(EffectKind.SquirtAndSwerve),
+            1000 * Frictionless);
     }
 
     private static EffectBudget Alone(double x, double y, double alongInches, double acrossInches, int? cushions)
@@ -217,8 +220,8 @@ public class EffectPhysicsTests
         Assert.All(budget.Effects, effect => Assert.Equal(0.0, effect.Metres, Frictionless));
     }
 
-    /// <summary>A cue ball that is launched just before it cuts the object ball straight into a corner: what it has at the
-    /// touch is what it was given.</summary>
+    /// <summary>A cue ball that is launched just before it cuts the object ball straight into a corner: what it has at
+    /// the touch is what it was given.</summary>
     /// <param name="speed">Speed, m/s.</param>
     /// <param name="cut">Cut, degrees, positive to the left.</param>
     /// <param name="roll">Part of natural roll.</param>
@@ -234,7 +237,10 @@ public class EffectPhysicsTests
         Vec2 velocity = speed * way;
         double turn = roll * speed / R;
         return Budget(string.Create(CultureInfo.InvariantCulture, $$"""
-            { {{more}} "balls": [ { "id": "cue", "x": {{cue.X:R}}, "y": {{cue.Y:R}} }, { "id": "8", "x": {{ball.X:R}}, "y": {{ball.Y:R}} } ],
+            { {{more}}
+              "balls": [
+                { "id": "cue", "x": {{cue.X:R}}, "y": {{cue.Y:R}} },
+                { "id": "8", "x": {{ball.X:R}}, "y": {{ball.Y:R}} } ],
               "launch": [ { "ball": "cue", "velocity": [{{velocity.X:R}}, {{velocity.Y:R}}],
                 "spin": [{{-turn * way.Y:R}}, {{turn * way.X:R}}, {{side * speed / R:R}}] } ] }
             """));

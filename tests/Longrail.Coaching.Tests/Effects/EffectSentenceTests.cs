@@ -30,7 +30,8 @@ public partial class EffectSentenceTests
     {
         string sentence = EffectSentence.Of(Budget(File.ReadAllText(EffectsRunnerTests.ScenePath("first-bank.json"))));
 
-        Assert.StartsWith("The 9 comes 0.31 diamond long of its plain mirror bank: ", sentence, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "The 9 comes 0.31 diamond long of its plain mirror bank: ", sentence, StringComparison.Ordinal);
         Assert.Contains(" from throw by the cut", sentence, StringComparison.Ordinal);
         Assert.EndsWith(".", sentence, StringComparison.Ordinal);
     }
@@ -57,7 +58,8 @@ public partial class EffectSentenceTests
         Assert.Equal(budget.Effects.Count + 1, table.Causes.Count);
         Assert.Equal(["parts together", "remainder", "total"], table.Sums.Select(row => row[0]));
         Assert.All(table.Causes.Concat(table.Sums), row => Assert.Equal(table.Columns.Count, row.Count));
-        Assert.Equal(["at right", "at foot"], table.Columns.Select(c => c.Name).Where(name => name.StartsWith("at ", StringComparison.Ordinal)));
+        IEnumerable<string> heads = table.Columns.Select(c => c.Name);
+        Assert.Equal(["at right", "at foot"], heads.Where(head => head.StartsWith("at ", StringComparison.Ordinal)));
         // Shares and, in the last column, what each does alone with their interplay: both make the parts together. Ten
         // printed numbers are off by half a digit each at most.
         foreach (int column in (int[])[2, table.Columns.Count - 1])

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using CsCheck;
 using Longrail.Coaching.Effects;
 using Longrail.Physics.Equipment;
@@ -189,7 +190,8 @@ public class EffectsRunnerTests
     public void A_second_touch_stands_in_the_remainder_and_is_named()
     {
         EffectBudget budget = Budget("""
-            { "balls": [ { "id": "cue", "along": 2.6, "across": 1.6 }, { "id": "3", "along": 2.6, "frozenTo": "left" } ],
+            { "balls": [
+                { "id": "cue", "along": 2.6, "across": 1.6 }, { "id": "3", "along": 2.6, "frozenTo": "left" } ],
               "stroke": { "aim": { "at": "3", "cut": "5 deg left" }, "speed": 0.9 } }
             """);
 
@@ -210,18 +212,25 @@ public class EffectsRunnerTests
 
         Assert.Equal([EffectKind.SquirtAndSwerve], budget.AlwaysOn);
         Assert.DoesNotContain(budget.Effects, e => e.Kind == EffectKind.SquirtAndSwerve);
-        Assert.Contains(budget.Notes, n => n.StartsWith("Squirt and swerve cannot be switched off", StringComparison.Ordinal));
+        Assert.Contains(
+            budget.Notes, n => n.StartsWith("Squirt and swerve cannot be switched off", StringComparison.Ordinal));
         Assert.Equal(0.0, budget.Remainder, SameRubber);
     }
 
     [Theory]
-    [InlineData("""{ "balls": [ { "id": "cue", "x": 1, "y": 0.6 } ] }""", null, "nothing is struck")]
-    [InlineData("""{ "balls": [ { "id": "cue", "x": 1, "y": 0.6 } ], "stroke": { "aim": 0, "speed": 0.2 } }""", null, "ball cue stops before it comes to a cushion")]
-    [InlineData("""{ "balls": [ { "id": "cue", "x": 1, "y": 0.6 }, { "id": "9", "x": 1.5, "y": 0.6 } ], "stroke": { "aim": 0, "speed": 0.8 } }""", null, "ball 9 stops before it comes to a cushion")]
-    [InlineData("""{ "balls": [ { "id": "cue", "x": 1, "y": 0.6 }, { "id": "9", "x": 1, "y": 1 } ], "stroke": { "aim": 0, "speed": 2 } }""", "9", "ball 9 does not move")]
-    [InlineData("""{ "balls": [ { "id": "cue", "x": 1, "y": 0.6 }, { "id": "9", "x": 1.5, "y": 0.6 } ], "stroke": { "aim": "2 deg", "speed": 3, "tip": { "above": "0.4 R" } } }""", "cue", "ball cue meets 9 before it comes to a cushion")]
-    public void A_shot_without_a_budget_is_told_why(string text, string? ball, string expected)
+    [InlineData("", "", null, "nothing is struck")]
+    [InlineData("", """ "aim": 0, "speed": 0.2 """, null, "ball cue stops before it comes to a cushion")]
+    [InlineData(""" "x": 1.5, "y": 0.6 """, """ "aim": 0, "speed": 0.8 """, null, "ball 9 stops before it comes to a")]
+    [InlineData(""" "x": 1, "y": 1 """, """ "aim": 0, "speed": 2 """, "9", "ball 9 does not move")]
+    [InlineData(
+        """ "x": 1.5, "y": 0.6 """, """ "aim": "2 deg", "speed": 3, "tip": { "above": "0.4 R" } """, "cue",
+        "ball cue meets 9 before it comes to a cushion")]
+    public void A_shot_without_a_budget_is_told_why(string nine, string stroke, string? ball, string expected)
     {
+        string other = nine.Length > 0 ? $$""", { "id": "9", {{nine}} }""" : "";
+        string struck = stroke.Length > 0 ? $$""", "stroke": { {{stroke}} }""" : "";
+        string text = $$"""{ "balls": [ { "id": "cue", "x": 1, "y": 0.6 }{{other}} ]{{struck}} }""";
+
         EffectsAnswer answer = Run(text, new EffectsOptions(ball));
 
         Assert.Null(answer.Budget);
@@ -256,6 +265,6 @@ public class EffectsRunnerTests
         Assert.Throws<OperationCanceledException>(() => EffectsRunner.Run(Ready(Bank(80, 0, 2)), null, stop.Token));
     }
 
-    internal static string ScenePath(string name, [System.Runtime.CompilerServices.CallerFilePath] string thisFile = "") =>
+    internal static string ScenePath(string name, [CallerFilePath] string thisFile = "") =>
         Path.GetFullPath(Path.Combine(Path.GetDirectoryName(thisFile)!, "..", "..", "..", "scenes", name));
 }

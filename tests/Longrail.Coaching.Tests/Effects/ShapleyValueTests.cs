@@ -14,15 +14,16 @@ public class ShapleyValueTests
         from worth in Gen.Double[-100, 100].Array[1 << players]
         select worth;
 
-    // Runways of 40, 50, ... 90: a set needs the longest of its own. S. C. Littlechild and G. Owen, "A simple expression
-    // for the Shapley value in a special case", Management Science 20, 370 (1973), give the rule (each stretch is paid in
-    // equal parts by all who need it); these numbers: Mathematics Stack Exchange, question 4152535.
+    // Runways of 40, 50, ... 90: a set needs the longest of its own. S. C. Littlechild and G. Owen, "A simple
+    // expression for the Shapley value in a special case", Management Science 20, 370 (1973), give the rule (each
+    // stretch is paid in equal parts by all who need it); these numbers: Mathematics Stack Exchange, question 4152535.
     [Fact]
     public void Six_pilots_share_a_runway_as_published()
     {
         double[] costs = [40, 50, 60, 70, 80, 90];
 
-        double[] shares = ShapleyValue.Of(Worth(6, set => Members(set, 6).Select(i => costs[i]).DefaultIfEmpty().Max()));
+        double[] shares = ShapleyValue.Of(
+            Worth(6, set => Members(set, 6).Select(i => costs[i]).DefaultIfEmpty().Max()));
 
         Near([40 / 6.0, 52 / 6.0, 67 / 6.0, 87 / 6.0, 117 / 6.0, 177 / 6.0], shares, 1e-12);
     }

@@ -9,7 +9,8 @@ namespace Longrail.Coaching.Tests.Effects;
 public class TradeDirectionTests
 {
     // What a cushion and the way to and from it do, whatever the hit did.
-    private static readonly EffectKind[] _rebound = [EffectKind.Roll, EffectKind.Curve, EffectKind.Rubber, EffectKind.Speed];
+    private static readonly EffectKind[] _rebound =
+        [EffectKind.Roll, EffectKind.Curve, EffectKind.Rubber, EffectKind.Speed];
     private static readonly EffectKind[] _throw = [EffectKind.CutThrow, EffectKind.SpinThrow];
 
     // Alciatore; trade article: more speed shortens a bank that would otherwise arrive rolling.
@@ -100,8 +101,8 @@ public class TradeDirectionTests
         Assert.True(budget.Share(EffectKind.Side) > 1);
     }
 
-    // Trade article: side on the hand to which the bank goes (right side, bank to the right) shortens, side on the other
-    // hand lengthens.
+    // Trade article: side on the hand to which the bank goes (right side, bank to the right) shortens, side on the
+    // other hand lengthens.
     [Fact]
     public void Side_on_the_banks_own_hand_shortens_and_on_the_other_lengthens()
     {
@@ -138,8 +139,10 @@ public class TradeDirectionTests
     [InlineData(-30)]
     public void Dirt_adds_to_what_the_cut_does_and_polish_takes_from_it(double cut)
     {
-        EffectBudget dirty = Budget(Bank(75, cut, 2.2, across: 1.0, more: """ "ballSet": { "state": "dirty" }, """));
-        EffectBudget polished = Budget(Bank(75, cut, 2.2, across: 1.0, more: """ "ballSet": { "state": "polished" }, """));
+        EffectBudget With(string state) =>
+            Budget(Bank(75, cut, 2.2, across: 1.0, more: $$""" "ballSet": { "state": "{{state}}" }, """));
+        EffectBudget dirty = With("dirty");
+        EffectBudget polished = With("polished");
         int thrown = Math.Sign(dirty.Share(EffectKind.CutThrow));
 
         Assert.Equal(thrown, Math.Sign(dirty.Share(EffectKind.BallCondition)));
@@ -169,7 +172,8 @@ public class TradeDirectionTests
             .Share(EffectKind.Side);
     }
 
-    // A slower bed, where balls roll sooner: trade article. Its net effect on a bank is common practice and not asserted.
+    // A slower bed, where balls roll sooner: trade article. Its net effect on a bank is common practice and not
+    // asserted.
     [Fact]
     public void On_a_damp_cloth_more_roll_arrives()
     {

@@ -17,8 +17,8 @@ public static class ShapleyValue
     public const int MostPlayers = 20;
 
     /// <summary>The shares of a game.</summary>
-    /// <param name="worth">What each set of causes makes; the index is the set, one bit a cause. Its length is a power of
-    /// two.</param>
+    /// <param name="worth">What each set of causes makes; the index is the set, one bit a cause. Its length is a power
+    /// of two.</param>
     /// <returns>One share a cause; their sum is the worth of all minus the worth of none.</returns>
     /// <exception cref="ArgumentException">The length is no power of two, or too large.</exception>
     public static double[] Of(ReadOnlySpan<double> worth)
@@ -40,8 +40,8 @@ public static class ShapleyValue
         return shares;
     }
 
-    /// <summary>The split of one cause's share over the places where it acts: the other causes are on or off as a whole,
-    /// and within the cause every order of its places counts alike.</summary>
+    /// <summary>The split of one cause's share over the places where it acts: the other causes are on or off as a
+    /// whole, and within the cause every order of its places counts alike.</summary>
     /// <param name="others">Number of the other causes.</param>
     /// <param name="places">Number of places of this cause.</param>
     /// <param name="worth">What a set of other causes and a set of places make.</param>
@@ -73,7 +73,7 @@ public static class ShapleyValue
         if (!BitOperations.IsPow2(sets) || sets > 1 << MostPlayers)
         {
             throw new ArgumentException(
-                $"A game has one worth for each set of its causes, up to {MostPlayers} of them: a power of two, not {sets}.");
+                $"A game has one worth for each set of its causes, up to {MostPlayers} of them: not {sets}.");
         }
 
         return BitOperations.Log2((uint)sets);

@@ -117,7 +117,8 @@ internal static class ChainFinder
             if (e.Kind != ShotEventKind.Cushion)
                 break;
             CushionLaw law = e.Duration > 0 ? spec.Law : CushionLaw.Impulse;
-            found.Add(new CountedCushion(k, e.Cushion!.Value, law, CountedCushion.LineOf(e.Cushion.Value, table, reach)));
+            CushionName name = e.Cushion!.Value;
+            found.Add(new CountedCushion(k, name, law, CountedCushion.LineOf(name, table, reach)));
         }
 
         return found;

@@ -33,7 +33,8 @@ internal sealed class FreeWay(double radius, ClothSpec cloth, double gravity)
         return null;
     }
 
-    /// <summary>Where its centre crosses a line, straight on if it stops before; null if its way leads elsewhere.</summary>
+    /// <summary>Where its centre crosses a line, straight on if it stops before; null if its way leads
+    /// elsewhere.</summary>
     internal Vec2? Arrival(StraightLine line, BallState state)
     {
         FreeMotion motion = FreeMotion.From(state, radius, cloth, gravity);

@@ -36,8 +36,8 @@ internal sealed class RailBench
     /// <param name="velocity">Velocity, m/s.</param>
     /// <param name="spin">Spin, rad/s.</param>
     /// <param name="into">Unit vector into the cushion.</param>
-    /// <returns>Velocity and spin on leaving, and the way from touch to leaving in place of a position; null if the ball
-    /// does not come off.</returns>
+    /// <returns>Velocity and spin on leaving, and the way from touch to leaving in place of a position; null if the
+    /// ball does not come off.</returns>
     internal BallState? Rebound(Vec2 velocity, Vec3 spin, Vec2 into)
     {
         _balls[0] = new ShotBall(_radius, _mass, new BallState(_touch, Turned(velocity, into), Turned(spin, into)));

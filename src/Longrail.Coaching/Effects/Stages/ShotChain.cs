@@ -11,7 +11,8 @@ internal sealed record ShotChain
     /// <summary>Index of the measured ball.</summary>
     internal required int Ball { get; init; }
 
-    /// <summary>Place of the hit that sent it off; null if it is the ball that the tip struck, or was launched.</summary>
+    /// <summary>Place of the hit that sent it off; null if it is the ball that the tip struck, or was
+    /// launched.</summary>
     internal int? Hit { get; init; }
 
     /// <summary>Index of the ball that hit it; null with <see cref="Hit"/>.</summary>

@@ -30,8 +30,8 @@ internal sealed class StagedShot
         _benches = [.. chain.Cushions.Select(c => new RailBench(_equipment, c.Law, _ball.Radius, _ball.Mass))];
     }
 
-    /// <summary>Where the ball crosses a line after its last cushion, straight on if it stops before; null if it does not
-    /// come so far.</summary>
+    /// <summary>Where the ball crosses a line after its last cushion, straight on if it stops before; null if it does
+    /// not come so far.</summary>
     internal Vec2? Arrival(Switches on, StraightLine target) => Arrival(on, target, null);
 
     /// <summary>The corners of the ways with some causes on.</summary>
@@ -68,8 +68,8 @@ internal sealed class StagedShot
         return _way.Arrival(target, state);
     }
 
-    // As fast as it set out, rolling to the same part. Its side stays what is left of it: how much side there is belongs
-    // to the side, how much it does at a speed belongs to the speed.
+    // As fast as it set out, rolling to the same part. Its side stays what is left of it: how much side there is
+    // belongs to the side, how much it does at a speed belongs to the speed.
     private static BallState Unslowed(in BallState arrived, double speed)
     {
         double faster = speed / arrived.Velocity.Length;
@@ -134,8 +134,8 @@ internal sealed class StagedShot
         return meets.BallA == 0 ? (meets.BeforeA, meets.BeforeB) : (meets.BeforeB, meets.BeforeA);
     }
 
-    /// <summary>A ball as it is launched. Without squirt and swerve it sets out along the stick, and the part of its spin
-    /// about its own way, which a raised butt gives and which bends the way, is left out.</summary>
+    /// <summary>A ball as it is launched. Without squirt and swerve it sets out along the stick, and the part of its
+    /// spin about its own way, which a raised butt gives and which bends the way, is left out.</summary>
     private BallState Launched(int ball, bool squirts)
     {
         BallState start = _chain.Trace.Setup.Balls[ball].Start;

@@ -8,10 +8,10 @@ namespace Longrail.Coaching.Effects.Stages;
 
 /// <summary>Two balls meeting with the causes of the hit on or off.</summary>
 /// <remarks>
-/// Throw turns the struck ball's velocity. Its two causes are the two parts of the slip across the line of centres, the
-/// cut's v sin(cut) and the side's R w_z; each is switched off by taking its part out of the slip from which the friction
-/// on the velocity is computed. The spin that the hit hands over, about the vertical and level, is that of the whole
-/// friction, whichever part of the throw is on.
+/// Throw turns the struck ball's velocity. Its two causes are the two parts of the slip across the line of centres,
+/// the cut's v sin(cut) and the side's R w_z; each is switched off by taking its part out of the slip from which the
+/// friction on the velocity is computed. The spin that the hit hands over, about the vertical and level, is that of
+/// the whole friction, whichever part of the throw is on.
 /// </remarks>
 internal static class SwitchedHit
 {

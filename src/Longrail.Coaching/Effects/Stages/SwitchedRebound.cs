@@ -6,8 +6,8 @@ namespace Longrail.Coaching.Effects.Stages;
 /// <summary>A rebound with its causes on or off.</summary>
 /// <remarks>
 /// With C the rebound of the ball as it arrives and B that of the same ball sliding in without spin: the rubber's give
-/// is B against the mirror, and what spin does is C - B. Without the rubber's give the ball leaves at the mirror's angle
-/// with B's speed, plus C - B; so switching it off leaves the work of roll and side as it was.
+/// is B against the mirror, and what spin does is C - B. Without the rubber's give the ball leaves at the mirror's
+/// angle with B's speed, plus C - B; so switching it off leaves the work of roll and side as it was.
 /// </remarks>
 internal static class SwitchedRebound
 {

@@ -49,12 +49,12 @@ internal static class TargetFinder
         {
             Kind = EffectTargetKind.Mouth,
             Origin = pocket.MouthCentre,
-            Along = pocket.Axis.Left,
+            Along = pocket.Axis.Right,
             Across = pocket.Axis,
             Diamond = table.DiamondAlong,
             Sense = 1,
-            PositiveWord = "to the left",
-            NegativeWord = "to the right",
+            PositiveWord = "to the right",
+            NegativeWord = "to the left",
         };
         return WithOpening(bare, chain, leaves, pocket) with { Pocket = name };
     }
@@ -182,8 +182,8 @@ internal static class TargetFinder
         return null;
     }
 
-    // A ball's centre may pass (mouth - diameter)/2 from the middle of the mouth. Along another line than the mouth's, a
-    // shift of parallel ways is longer or shorter. A way that runs along the mouth has no use for its opening.
+    // A ball's centre may pass (mouth - diameter)/2 from the middle of the mouth. Along another line than the mouth's,
+    // a shift of parallel ways is longer or shorter. A way that runs along the mouth has no use for its opening.
     private static EffectTarget WithOpening(
         EffectTarget target, ShotChain chain, BallState leaves, in PocketOutline pocket)
     {
