@@ -70,7 +70,8 @@ public sealed class WayWordsTests
         double above = TipContact.ContactOffset(-cue.TipDiameter / 4, radius, cue);
         var stroke = new Stroke(0, 2, right, above, 0);
 
-        Assert.Equal("2.0 below, 1.0 right", StrokeWords.TipInEighths(stroke, radius, cue));
+        Assert.Equal(
+            "0.25 tips (2.0 eighths) below, 0.13 tips (1.0 eighths) right", StrokeWords.Shaft(stroke, radius, cue));
         Assert.Equal("0.3 below, 0.1 right", StrokeWords.TipInTips(stroke, radius, cue));
         // b/R of an eighth: 13 mm/8 over 28.575 + 10.6 mm.
         Assert.Equal("0.08 R below, 0.04 R right", StrokeWords.TipInRadii(stroke, radius));

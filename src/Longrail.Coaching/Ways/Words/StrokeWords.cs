@@ -36,25 +36,29 @@ public static class StrokeWords
         return 8 * TipContact.ShaftOffset(offset, ballRadius, cue) / cue.TipDiameter;
     }
 
-    /// <summary>Where the tip strikes, in eighths of a tip: "1.5 below, 0.5 right", or "centre".</summary>
+    /// <summary>How far the shaft stands off the centre: "1.2 tips (9.6 eighths) above", or "centre".</summary>
     /// <param name="stroke">The stroke.</param>
     /// <param name="ballRadius">Ball radius, metres.</param>
     /// <param name="cue">The cue.</param>
-    public static string TipInEighths(Stroke stroke, double ballRadius, CueSpec cue) => Sides(
-        Eighths(stroke.OffsetRight, ballRadius, cue), Eighths(stroke.OffsetAbove, ballRadius, cue), "0.0", "");
+    public static string Shaft(Stroke stroke, double ballRadius, CueSpec cue) => Sides(
+        Eighths(stroke.OffsetRight, ballRadius, cue), Eighths(stroke.OffsetAbove, ballRadius, cue),
+        eighths => Math.Round(eighths, 1) == 0 ? "" : Invariant($"{eighths / 8:0.0#} tips ({eighths:0.0} eighths)"));
 
     /// <summary>Where the tip strikes, in widths of the tip: "1.2 above, 0.5 right", or "centre".</summary>
     /// <param name="stroke">The stroke.</param>
     /// <param name="ballRadius">Ball radius, metres.</param>
     /// <param name="cue">The cue.</param>
     public static string TipInTips(Stroke stroke, double ballRadius, CueSpec cue) => Sides(
-        Eighths(stroke.OffsetRight, ballRadius, cue) / 8, Eighths(stroke.OffsetAbove, ballRadius, cue) / 8, "0.0", "");
+        Eighths(stroke.OffsetRight, ballRadius, cue) / 8, Eighths(stroke.OffsetAbove, ballRadius, cue) / 8,
+        tips => Math.Round(tips, 1) == 0 ? "" : Invariant($"{tips:0.0}"));
 
     /// <summary>Where tip and ball touch, in ball radii: "0.10 R below, 0.05 R right", or "centre".</summary>
     /// <param name="stroke">The stroke.</param>
     /// <param name="ballRadius">Ball radius, metres.</param>
     public static string TipInRadii(Stroke stroke, double ballRadius) =>
-        Sides(stroke.OffsetRight / ballRadius, stroke.OffsetAbove / ballRadius, "0.00", " R");
+        Sides(
+            stroke.OffsetRight / ballRadius, stroke.OffsetAbove / ballRadius,
+            part => Math.Round(part, 2) == 0 ? "" : Invariant($"{part:0.00} R"));
 
     /// <summary>The point to aim at: "left 3.42".</summary>
     /// <param name="point">The point.</param>
@@ -69,13 +73,12 @@ public static class StrokeWords
     }
 
     // What rounds to nothing is left out.
-    private static string Sides(double right, double above, string format, string unit)
+    private static string Sides(double right, double above, Func<double, string> write)
     {
-        string up = Number(Math.Abs(above), format);
-        string side = Number(Math.Abs(right), format);
-        string nothing = Number(0, format);
-        string vertical = up == nothing ? "" : $"{up}{unit} {(above > 0 ? "above" : "below")}";
-        string horizontal = side == nothing ? "" : $"{side}{unit} {(right > 0 ? "right" : "left")}";
+        string up = write(Math.Abs(above));
+        string side = write(Math.Abs(right));
+        string vertical = up.Length == 0 ? "" : $"{up} {(above > 0 ? "above" : "below")}";
+        string horizontal = side.Length == 0 ? "" : $"{side} {(right > 0 ? "right" : "left")}";
         return (vertical.Length, horizontal.Length) switch
         {
             (0, 0) => "centre",
@@ -84,7 +87,4 @@ public static class StrokeWords
             _ => $"{vertical}, {horizontal}",
         };
     }
-
-    private static string Number(double value, string format) =>
-        value.ToString(format, System.Globalization.CultureInfo.InvariantCulture);
 }

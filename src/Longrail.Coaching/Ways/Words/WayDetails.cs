@@ -30,7 +30,7 @@ public static class WayDetails
                 + Invariant($"{lengths:0.0} table lengths of roll, cushions not counted")),
             ("tip", Tip(stroke, radius, equipment.Cue)),
         };
-        AddLeeway(lines, way.Stroke.Leeway);
+        AddLeeway(lines, stroke, way.Stroke.Leeway);
         lines.Add(("made", Invariant($"{WaysTable.Percent(way.Made)} % of {way.Made.Trials} strokes, ")
             + $"cue ball down in {WaysTable.Percent(way.Scratch)} %"));
         if (way.Kiss is { } kiss)
@@ -50,29 +50,34 @@ public static class WayDetails
 
     private static string Tip(Stroke stroke, double radius, CueSpec cue)
     {
-        string contact = StrokeWords.TipInRadii(stroke, radius);
-        string shaft = StrokeWords.TipInEighths(stroke, radius, cue);
-        return shaft == "centre" ? contact : $"{contact}; the shaft {shaft}, in eighths of a tip";
+        string shaft = StrokeWords.Shaft(stroke, radius, cue);
+        return shaft == "centre" ? shaft : $"{StrokeWords.TipInRadii(stroke, radius)}; shaft {shaft}";
     }
 
-    private static void AddLeeway(List<(string, string)> lines, Leeway leeway)
+    private static void AddLeeway(List<(string, string)> lines, Stroke stroke, Leeway leeway)
     {
-        lines.Add(("leeway", "aim " + Pair(leeway.AimLeft, "left", leeway.AimRight, "right", Degrees, "0.00", " deg")));
-        lines.Add(("", "speed " + Pair(leeway.Slower, "slower", leeway.Faster, "faster", 1, "0.00", " m/s")));
-        lines.Add(("", "tip " + Pair(leeway.TipLeft, "left", leeway.TipRight, "right", 1000, "0.0", " mm")));
-        lines.Add(("", "tip " + Pair(leeway.TipLower, "lower", leeway.TipHigher, "higher", 1000, "0.0", " mm")));
+        lines.Add(("leeway", $"aim {Aim(leeway.AimLeft, "left")}, {Aim(leeway.AimRight, "right")}"));
+        lines.Add(("", $"speed {Slower(stroke, leeway.Slower)}, {Faster(stroke, leeway.Faster)}"));
+        lines.Add(("", $"tip {Tip(leeway.TipLeft, "left")}, {Tip(leeway.TipRight, "right")}"));
+        lines.Add(("", $"tip {Tip(leeway.TipLower, "lower")}, {Tip(leeway.TipHigher, "higher")}"));
     }
 
-    private static string Pair(
-        LeewaySide one, string oneWord, LeewaySide other, string otherWord, double factor, string format, string unit) =>
-        $"{Side(one, oneWord, factor, format, unit)}, {Side(other, otherWord, factor, format, unit)}";
+    private static string Aim(LeewaySide side, string word) =>
+        Side(side, Invariant($"{side.Amount * Degrees:0.00} deg {word}"));
 
-    private static string Side(LeewaySide side, string word, double factor, string format, string unit)
-    {
-        string amount = (factor * side.Amount).ToString(format, System.Globalization.CultureInfo.InvariantCulture);
-        string more = side.Limit == LeewayLimit.NotReached ? "over " : "";
-        return $"{more}{amount}{unit} {word} ({WayWords.Of(side)})";
-    }
+    private static string Tip(LeewaySide side, string word) => Side(side, Invariant($"{1000 * side.Amount:0.0} mm {word}"));
+
+    private static string Slower(Stroke stroke, LeewaySide side) => side.Limit == LeewayLimit.NotReached
+        ? Invariant($"down to {stroke.Speed - side.Amount:0.00} m/s: no miss seen")
+        : Side(side, Invariant($"{side.Amount:0.00} m/s slower"));
+
+    private static string Faster(Stroke stroke, LeewaySide side) => side.Limit == LeewayLimit.NotReached
+        ? Invariant($"up to {stroke.Speed + side.Amount:0.00} m/s: no miss seen")
+        : Side(side, Invariant($"{side.Amount:0.00} m/s faster"));
+
+    private static string Side(LeewaySide side, string amount) => side.Limit == LeewayLimit.NotReached
+        ? $"up to {amount}: no miss seen"
+        : $"{amount} ({WayWords.Of(side)})";
 
     private static string Kiss(KissSpread kiss)
     {
