@@ -22,6 +22,7 @@ public static class PlayerReader
             file.Speed?.Value ?? preset.Speed,
             file.Tip?.Across?.Value ?? preset.TipAcross,
             file.Tip?.Up?.Value ?? preset.TipUp,
-            file.Elevation?.Value ?? preset.Elevation);
+            file.Elevation?.Value ?? preset.Elevation,
+            file.HardStroke?.Value ?? preset.HardStroke);
     }
 }

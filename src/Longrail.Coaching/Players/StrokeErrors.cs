@@ -4,7 +4,7 @@ using Longrail.Physics.Contacts;
 namespace Longrail.Coaching.Players;
 
 /// <summary>The strokes a player makes of one that was meant: aim, speed, tip across, tip up and elevation each stray
-/// by an independent normal error.</summary>
+/// by an independent normal error; aim and tip the more, the harder the stroke.</summary>
 /// <remarks>
 /// Where the normal law would leave what can be played it is cut off: a stroke is not played slower than a tenth of
 /// what was meant; a butt that would come out below level is raised by as much instead (a folded normal); a contact
@@ -27,11 +27,12 @@ public readonly record struct StrokeErrors(Player Player, RandomNumbers Stream)
     {
         Span<double> z = stackalloc double[5];
         Stream.Normals(number, z);
-        double right = meant.OffsetRight + Player.TipAcross * z[2];
-        double above = meant.OffsetAbove + Player.TipUp * z[3];
+        double growth = Player.Growth(meant.Speed);
+        double right = meant.OffsetRight + growth * Player.TipAcross * z[2];
+        double above = meant.OffsetAbove + growth * Player.TipUp * z[3];
         if (!(right * right + above * above < grip * grip)) return null;
         return new Stroke(
-            meant.Aim + Player.Aim * z[0],
+            meant.Aim + growth * Player.Aim * z[0],
             meant.Speed * Math.Max(SlowestPart, 1 + Player.Speed * z[1]),
             right,
             above,

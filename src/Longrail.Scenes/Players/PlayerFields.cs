@@ -24,7 +24,7 @@ internal static class PlayerFields
             "club", "The level whose error sizes stand for those that are not given."),
         new NumberField<PlayerFile>(
             "aim", QuantityKind.Angle, UpTo(10 * Degree, "10 deg"), p => p.Aim, (p, v) => p.Aim = v,
-            AsPreset, "Standard deviation of the stick's direction."),
+            AsPreset, "Standard deviation of the stick's direction, on a soft stroke."),
         new NumberField<PlayerFile>(
             "speed", QuantityKind.Ratio, UpTo(0.5, "50 %"), p => p.Speed, (p, v) => p.Speed = v,
             AsPreset, "Standard deviation of the speed, as a part of the speed meant."),
@@ -32,15 +32,20 @@ internal static class PlayerFields
             "tip", Tip, p => p.Tip, (p, v) => p.Tip = v, AsPreset, "Where tip and ball touch."),
         new NumberField<PlayerFile>(
             "elevation", QuantityKind.Angle, UpTo(20 * Degree, "20 deg"), p => p.Elevation, (p, v) => p.Elevation = v,
-            AsPreset, "Standard deviation of the stick's angle to the bed."));
+            AsPreset, "Standard deviation of the stick's angle to the bed."),
+        new NumberField<PlayerFile>(
+            "hardStroke", QuantityKind.Speed, new NumberRange(0.5, SceneFields.Fastest),
+            p => p.HardStroke, (p, v) => p.HardStroke = v,
+            AsPreset, "The ball speed at which a stroke is hard for the player: the errors of aim and tip grow as "
+            + "sqrt(1 + (speed / hardStroke)^2)."));
 
     private static Section<PlayerTip> Tip => new(
         new NumberField<PlayerTip>(
             "across", QuantityKind.Length, UpTo(0.02, "20 mm"), t => t.Across, (t, v) => t.Across = v,
-            AsPreset, "Standard deviation of the point of contact to the side."),
+            AsPreset, "Standard deviation of the point of contact to the side, on a soft stroke."),
         new NumberField<PlayerTip>(
             "up", QuantityKind.Length, UpTo(0.02, "20 mm"), t => t.Up, (t, v) => t.Up = v,
-            AsPreset, "Standard deviation of the point of contact up and down."));
+            AsPreset, "Standard deviation of the point of contact up and down, on a soft stroke."));
 
     /// <summary>The path of a field of that name within the tip.</summary>
     internal static string? PathEndingIn(string name) =>

@@ -31,4 +31,7 @@ public sealed record PlayerFile
 
     /// <summary>Standard deviation of the stick's angle to the bed, radians.</summary>
     public Quantity? Elevation { get; internal set; }
+
+    /// <summary>The ball speed at which a stroke is hard for the player, m/s.</summary>
+    public Quantity? HardStroke { get; internal set; }
 }

@@ -42,13 +42,34 @@ public class PlayerPresetsTests
         const int Strokes = 4000;
         for (ulong i = 0; i < Strokes; i++)
         {
-            Stroke stroke = errors.Played(new Stroke(0, 2, 0, 0, 0), i, grip)!.Value;
+            Stroke stroke = errors.Played(new Stroke(0, 0.2, 0, 0, 0), i, grip)!.Value;
             double direction = TipContact.Strike(stroke, set.Diameter / 2, set.Mass, cue).Velocity.Angle;
             sum += direction * direction;
         }
 
         // Two digits at most were claimed; the count adds 1 / sqrt(2 n), 1.1 %.
         Assert.Equal(degrees, Math.Sqrt(sum / Strokes) / Degree, 0.06 * degrees);
+    }
+
+    [Fact]
+    public void A_hard_stroke_strays_more_in_aim_and_tip_and_not_in_speed()
+    {
+        Player player = PlayerPresets.Default;
+        Assert.Equal(Math.Sqrt(2), player.Growth(player.HardStroke), 12);
+        Assert.Equal(1, (player with { HardStroke = double.PositiveInfinity }).Growth(9), 12);
+        var errors = new StrokeErrors(player, new RandomNumbers(1, 1));
+        var soft = new Stroke(0, 1e-3, 0, 0, 0);
+        Stroke hard = soft with { Speed = 2 * player.HardStroke };
+        for (ulong i = 0; i < 100; i++)
+        {
+            Stroke one = errors.Played(soft, i, 0.014)!.Value;
+            Stroke two = errors.Played(hard, i, 0.014)!.Value;
+            Assert.Equal(Math.Sqrt(5) * one.Aim, two.Aim, 6);
+            Assert.Equal(Math.Sqrt(5) * one.OffsetRight, two.OffsetRight, 6);
+            Assert.Equal(Math.Sqrt(5) * one.OffsetAbove, two.OffsetAbove, 6);
+            Assert.Equal(one.Speed / soft.Speed, two.Speed / hard.Speed, 12);
+            Assert.Equal(one.Elevation, two.Elevation);
+        }
     }
 
     [Fact]

@@ -18,7 +18,7 @@ public sealed class PlayerFileTests
         PlayerFile player = Read("""
             {
               "longrail": "player/1", "name": "Blue chalk", "notes": "filmed twice", "preset": "county",
-              "aim": "0.3 deg", "speed": "8 %", "tip": { "across": "1.5 mm", "up": "1/16 in" }, "elevation": 0.02,
+              "aim": "0.3 deg", "speed": "8 %", "tip": { "across": "1.5 mm", "up": "1/16 in" }, "elevation": 0.02, "hardStroke": "10 mph",
             }
             """);
 
@@ -29,6 +29,7 @@ public sealed class PlayerFileTests
         Assert.Equal(0.0015, player.Tip!.Across!.Value.Value, 15);
         Assert.Equal(0.0254 / 16, player.Tip.Up!.Value.Value, 15);
         Assert.Equal(0.02, player.Elevation!.Value.Value);
+        Assert.Equal(4.4704, player.HardStroke!.Value.Value, 12);
     }
 
     [Fact]
@@ -54,6 +55,7 @@ public sealed class PlayerFileTests
     [InlineData("{\"tip\":{\"up\":-1e-9}}", "tip.up", "from 0 to 20 mm")]
     [InlineData("{\"tip\":{\"up\":\"0.1 R\"}}", "tip.up", "mm")]
     [InlineData("{\"elevation\":\"25 deg\"}", "elevation", "from 0 to 20 deg")]
+    [InlineData("{\"hardStroke\":0}", "hardStroke", "from 0.5 to 30 m/s")]
     [InlineData("{\"tip\":2}", "tip", "across, up")]
     [InlineData("{\"name\":9}", "name", "text")]
     [InlineData("[]", "", "one object")]

@@ -1,5 +1,6 @@
 using Longrail.Coaching.Players;
 using Longrail.Coaching.Statistics;
+using Longrail.Physics.Contacts;
 using Longrail.Physics.Equipment;
 
 namespace Longrail.Coaching.Ways.Chances;
@@ -27,7 +28,7 @@ public static class WayOdds
 
     /// <summary>Picks the stroke of a way that the player makes most of, and says what it promises.</summary>
     /// <remarks>The candidates are raced: all of them a few times with the same errors, the best of those more often,
-    /// and the best of all is played <see cref="WayOddsRequest.Shots"/> times with fresh errors. With a next ball the
+    /// and the best of all (or the mildest that cannot be told from it) is played <see cref="WayOddsRequest.Shots"/> times with fresh errors. With a next ball the
     /// race counts an estimate of the shot on it, the final its full play. Made means: the cue ball meets the object
     /// ball before any other, that goes down in the route's pocket by whatever way, and the cue ball does not. The
     /// answer is a pure function of its arguments.</remarks>
@@ -94,13 +95,15 @@ public static class WayOdds
         IReadOnlyList<FoundStroke> strokes, WayTrials trials, NextPot? next, StrokeErrors errors, CancellationToken stop)
     {
         if (strokes.Count == 1) return strokes[0];
-        double[] scores = new double[strokes.Count];
+        double[][] scores = [.. strokes.Select(_ => new double[FirstHeat + SecondHeat])];
         Run(Enumerable.Range(0, strokes.Count), 0, FirstHeat);
-        if (strokes.Count > SecondHeatStrokes) Run(Ranked().Take(SecondHeatStrokes), FirstHeat, SecondHeat);
-        else Run(Ranked(), FirstHeat, SecondHeat);
-        return strokes[Ranked()[0]];
+        List<int> finalists = [.. Ranked(Enumerable.Range(0, strokes.Count)).Take(SecondHeatStrokes)];
+        Run(finalists, FirstHeat, SecondHeat);
 
-        // Scores of the second heat stand on the first, so only those that ran in it can win.
+        // What cannot be told apart from the best is chosen as a teacher would: the mildest.
+        double[] best = scores[Ranked(finalists)[0]];
+        return finalists.Where(i => WithinNoise(best, scores[i])).Select(i => strokes[i]).MinBy(s => Hardness(s.Stroke))!;
+
         void Run(IEnumerable<int> entrants, int from, int count)
         {
             foreach (int entrant in entrants)
@@ -109,12 +112,41 @@ public static class WayOdds
                 {
                     if (i % 16 == 0) stop.ThrowIfCancellationRequested();
                     Trial trial = trials.Strayed(strokes[entrant].Stroke, errors, (ulong)i, endsOnMiss: true);
-                    if (trial.Made) scores[entrant] += next?.Estimate(trial.Places!) ?? 1;
+                    if (trial.Made) scores[entrant][i] = next?.Estimate(trial.Places!) ?? 1;
                 }
             }
         }
 
-        // Ties go to the stroke that the search put first: the one with more leeway.
-        List<int> Ranked() => [.. Enumerable.Range(0, strokes.Count).OrderByDescending(i => scores[i]).ThenBy(i => i)];
+        // Ties go to the stroke that the search put first.
+        List<int> Ranked(IEnumerable<int> entrants) =>
+            [.. entrants.OrderByDescending(i => scores[i].Sum()).ThenBy(i => i)];
+    }
+
+    /// <summary>Whether a score is less than one deviation below the best. Both had the same errors, so that only the
+    /// trials in which they differ make noise.</summary>
+    private static bool WithinNoise(double[] best, double[] other)
+    {
+        double behind = 0;
+        double noise = 0;
+        for (int i = 0; i < best.Length; i++)
+        {
+            double d = best[i] - other[i];
+            behind += d;
+            noise += d * d;
+        }
+
+        return behind <= Math.Sqrt(noise);
+    }
+
+    /// <summary>How much a stroke asks of a player: its speed and its tip offset, squares added. Eight miles an hour weighs
+    /// as much as a tip a third of the radius off the centre (assumption).</summary>
+    private static double Hardness(Stroke stroke)
+    {
+        const double HardSpeed = 3.6;
+        const double FarTip = 0.0095;
+        double speed = stroke.Speed / HardSpeed;
+        double right = stroke.OffsetRight / FarTip;
+        double above = stroke.OffsetAbove / FarTip;
+        return speed * speed + right * right + above * above;
     }
 }

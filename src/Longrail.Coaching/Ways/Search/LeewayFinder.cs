@@ -24,6 +24,8 @@ internal sealed class LeewayFinder(StrokePlayer player, RouteRules rules, IReadO
     /// <summary>Least resolution of aim, radians.</summary>
     internal const double AimResolution = 0.001 * SearchResolution.Degree;
 
+    private const double FirstAimStep = 0.02 * SearchResolution.Degree;
+
     /// <summary>Least resolution of speed, m/s.</summary>
     internal const double SpeedResolution = 0.002;
 
@@ -42,8 +44,8 @@ internal sealed class LeewayFinder(StrokePlayer player, RouteRules rules, IReadO
     internal Leeway? Of(RouteKey route, Stroke stroke)
     {
         if (!player.Play(stroke).Makes(route)) return null;
-        LeewaySide aimLeft = Side(route, by => stroke with { Aim = stroke.Aim + by }, 0.02 * SearchResolution.Degree, WidestAim, AimResolution);
-        LeewaySide aimRight = Side(route, by => stroke with { Aim = stroke.Aim - by }, 0.02 * SearchResolution.Degree, WidestAim, AimResolution);
+        LeewaySide aimLeft = Aim(route, stroke, 1);
+        LeewaySide aimRight = Aim(route, stroke, -1);
         LeewaySide slower = Side(
             route, by => stroke with { Speed = stroke.Speed - by }, 0.01 * stroke.Speed, stroke.Speed - SlowestSpeed, SpeedResolution);
         LeewaySide faster = Side(
@@ -52,6 +54,14 @@ internal sealed class LeewayFinder(StrokePlayer player, RouteRules rules, IReadO
             aimLeft, aimRight, slower, faster,
             Tip(route, stroke, -1, 0), Tip(route, stroke, 1, 0), Tip(route, stroke, 0, -1), Tip(route, stroke, 0, 1));
     }
+
+    /// <summary>The middle of the aims about a stroke's that make the ball; null if the stroke's own does not.</summary>
+    internal double? AimMiddle(RouteKey route, Stroke stroke) => player.Play(stroke).Makes(route)
+        ? stroke.Aim + 0.5 * (Aim(route, stroke, 1).Amount - Aim(route, stroke, -1).Amount)
+        : null;
+
+    private LeewaySide Aim(RouteKey route, Stroke stroke, int side) => Side(
+        route, by => stroke with { Aim = stroke.Aim + side * by }, FirstAimStep, WidestAim, AimResolution);
 
     private LeewaySide Tip(RouteKey route, Stroke stroke, double right, double above)
     {

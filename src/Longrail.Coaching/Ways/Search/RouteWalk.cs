@@ -10,12 +10,37 @@ internal sealed class RouteWalk(StrokePlayer player)
     private const double LongestStep = 1.0 / 8;
     private const double ShortestStep = 1.0 / 512;
 
-    /// <summary>Whether the walk gets there.</summary>
-    internal bool Reaches(RouteKey route, Stroke from, AimWindow to)
+    /// <summary>A way round a hole in the region, such as a band of speeds that scratch, goes over a speed this much
+    /// faster or slower.</summary>
+    private const double Aside = 1.15;
+
+    /// <summary>Whether a walk gets there: straight, with speed or tip first, or over a faster or slower
+    /// stroke.</summary>
+    internal bool Reaches(RouteKey route, Stroke start, AimWindow to)
     {
-        var goal = new Stroke(0, to.Speed, to.TipRight, to.TipAbove, from.Elevation);
-        double squirtThere = player.Squirt(goal);
-        double direction = from.Aim + player.Squirt(from);
+        var goal = new Stroke(0, to.Speed, to.TipRight, to.TipAbove, start.Elevation);
+        return Reaches(route, start, to, goal)
+            || Reaches(route, start, to, start with { Speed = goal.Speed }, goal)
+            || Reaches(route, start, to, goal with { Speed = start.Speed }, goal)
+            || Reaches(route, start, to, start with { Speed = start.Speed * Aside }, goal)
+            || Reaches(route, start, to, start with { Speed = start.Speed / Aside }, goal);
+    }
+
+    private bool Reaches(RouteKey route, Stroke start, AimWindow to, params ReadOnlySpan<Stroke> stations)
+    {
+        double direction = start.Aim + player.Squirt(start);
+        foreach (Stroke station in stations)
+        {
+            if (!Walks(route, start, station, ref direction)) return false;
+            start = station;
+        }
+
+        double aim = Math.IEEERemainder(direction - player.Squirt(start) - to.Middle, 2 * Math.PI);
+        return Math.Abs(aim) <= 0.5 * to.Width + SearchResolution.Edge;
+    }
+
+    private bool Walks(RouteKey route, Stroke from, Stroke goal, ref double direction)
+    {
         double width = Centre(route, from, goal, 0, ref direction);
         double slope = 0;
         double at = 0;
@@ -38,8 +63,7 @@ internal sealed class RouteWalk(StrokePlayer player)
             step = Math.Min(2 * step, LongestStep);
         }
 
-        double aim = Math.IEEERemainder(direction - squirtThere - to.Middle, 2 * Math.PI);
-        return Math.Abs(aim) <= 0.5 * to.Width + SearchResolution.Edge;
+        return true;
     }
 
     /// <summary>A direction that makes the ball a step farther on, near to where it is expected; null if none is

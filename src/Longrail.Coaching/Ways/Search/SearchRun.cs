@@ -139,7 +139,7 @@ internal sealed class SearchRun
 
     private FoundWay? Way(StrokePlayer player, RouteKey route, List<RouteWindow> windows)
     {
-        List<FoundStroke> strokes = Chooser(player).Choose(route, windows);
+        IReadOnlyList<FoundStroke> strokes = Chooser(player).Choose(route, windows);
         return strokes.Count == 0 ? null : Way(route, strokes, windows);
     }
 
@@ -147,7 +147,7 @@ internal sealed class SearchRun
         new(route.ToRoute(), strokes, [.. windows.Select(w => w.Window)]);
 
     private StrokeChooser Chooser(StrokePlayer player) =>
-        new(new LeewayFinder(player, _rules, _request.BallNames), _request.Player, _request.Elevation);
+        new(new LeewayFinder(player, _rules, _request.BallNames), _request.Player, _request.Elevation, player.Radius);
 
     private Dictionary<RouteKey, List<RouteWindow>> ByRoute()
     {

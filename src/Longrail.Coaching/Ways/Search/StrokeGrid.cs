@@ -14,8 +14,9 @@ internal sealed class StrokeGrid
 
     private const int FirstDiagonal = 5;
 
-    /// <summary>Distance of the tip positions from the centre over the miscue limit.</summary>
-    private const double Ring = 0.8;
+    /// <summary>Distance of the tip positions from the centre over the miscue limit: as far as one plays without need.
+    /// Strokes farther out hang together with these.</summary>
+    private const double Ring = 0.66;
 
     /// <summary>The centre, and eight places about it: right, left, above, below, then the diagonals.</summary>
     private static readonly (double Right, double Above)[] _places =

@@ -8,7 +8,7 @@ namespace Longrail.Coaching.Ways.Search;
 /// Windows stand at the nodes of the grid only. A stroke between the nodes lies in the region of a way if it makes the
 /// ball by that way's route, and can be changed step by step, speed and tip in equal parts and the aim as needed, into a
 /// stroke within one of the way's windows, while the ball is made by the route all along: at each step and half way
-/// between. A step is at most an eighth of the way to the node. A route that was not found, or an island of its making
+/// between. A step is at most an eighth of the way, and the way is straight in speed and tip or has one corner. A route that was not found, or an island of its making
 /// region that the grid has no window on, is so told from what was found, and no interpolation is trusted.
 /// </remarks>
 public sealed class WayRegion
