@@ -56,7 +56,7 @@ public static class WaysText
                 Invariant($"{scene.Table!.Preset}, {table.Length:0.###} x {table.Width:0.###} m, ")
                     + $"cloth {scene.Cloth!.State}, balls {scene.BallSet!.State}, cushions {scene.Cushion!.Law}",
                 $"Asked: {request.Ball}{next}{pocket}, with {request.CueBall}; {rails}, {kicks}",
-                $"Player: {Errors(request.Player)}; seed {request.Seed}",
+                .. PlainText.Wrapped($"Player: {Errors(request.Player)}; seed {request.Seed}", Width, "", "  "),
                 "",
             ]);
     }
@@ -64,7 +64,8 @@ public static class WaysText
     private static string Errors(Player player) =>
         Invariant($"{player.Name}, strays by {player.Aim * Degrees:0.###} deg of aim, {100 * player.Speed:0.#} % of speed, ")
         + Invariant($"{1000 * player.TipAcross:0.##} mm of tip across and {1000 * player.TipUp:0.##} up, ")
-        + Invariant($"{player.Elevation * Degrees:0.##} deg of elevation");
+        + Invariant($"{player.Elevation * Degrees:0.##} deg of elevation")
+        + (double.IsFinite(player.HardStroke) ? Invariant($"; hard strokes ({player.HardStroke:0.#} m/s) by more") : "");
 
     private static void AppendWays(StringBuilder text, WaysAnswer answer, int listed, int detailed)
     {

@@ -94,6 +94,8 @@ internal static class WaysCheck
 
     private static void CheckPlayer(Player player, List<SceneError> errors)
     {
+        if (!(player.HardStroke > 0))
+            errors.Add(new SceneError("player", "the speed of a hard stroke is not positive", "more than 0 m/s"));
         (string Name, double Error, double Below)[] sizes =
         [
             ("aim", player.Aim, Math.PI / 2), ("speed", player.Speed, 1.0),

@@ -63,7 +63,7 @@ public static class WaysSchema
     }
 
     private static void WritePlayer(Utf8JsonWriter json) =>
-        Closed(json, ["name", "aim", "speed", "tipAcross", "tipUp", "elevation"], _ =>
+        Closed(json, ["name", "aim", "speed", "tipAcross", "tipUp", "elevation", "hardStroke"], _ =>
         {
             Text(json, "name", "What the player is called.");
             Number(json, "aim", "Direction of the stick, rad.", least: 0);
@@ -71,6 +71,10 @@ public static class WaysSchema
             Number(json, "tipAcross", "Where tip and ball touch, to the side, m.", least: 0);
             Number(json, "tipUp", "Where tip and ball touch, up and down, m.", least: 0);
             Number(json, "elevation", "Angle of the stick to the bed, rad.", least: 0);
+            Field(
+                json, "hardStroke",
+                "Speed at which the errors of aim and tip have grown by a root of two, m/s; null if they never do.",
+                () => Types(json, "number", "null"));
         });
 
     private static void WriteWay(Utf8JsonWriter json) => Closed(json, _wayFields, _ =>

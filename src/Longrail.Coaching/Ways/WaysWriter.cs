@@ -66,6 +66,10 @@ public static class WaysWriter
         json.WriteNumber("tipAcross", player.TipAcross);
         json.WriteNumber("tipUp", player.TipUp);
         json.WriteNumber("elevation", player.Elevation);
+        if (double.IsFinite(player.HardStroke))
+            json.WriteNumber("hardStroke", player.HardStroke);
+        else
+            json.WriteNull("hardStroke");
         json.WriteEndObject();
     }
 
