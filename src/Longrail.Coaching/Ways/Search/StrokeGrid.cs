@@ -11,10 +11,14 @@ internal sealed class StrokeGrid
 
     private const double Fastest = 6.0;
     private const int SpeedCount = 7;
+    private const int FirstDiagonal = 5;
 
-    /// <summary>Distance of the tip positions from the centre over the miscue limit: as far as one plays without need.
-    /// Strokes farther out hang together with these.</summary>
-    private const double Ring = 0.66;
+    /// <summary>Distances of the tip positions from the centre over the miscue limit. From speed to speed the axes and
+    /// the diagonals change places, so that a region between the positions of one speed lies on those of the
+    /// next.</summary>
+    private const double Inner = 0.45;
+
+    private const double Outer = 0.8;
 
     /// <summary>The centre, and eight places about it: right, left, above, below, then the diagonals.</summary>
     private static readonly (double Right, double Above)[] _places =
@@ -38,7 +42,8 @@ internal sealed class StrokeGrid
             {
                 // Middling speeds first: that is where a player looks first.
                 int speed = SpeedCount / 2 + (i % 2 == 0 ? i / 2 : -(i + 1) / 2);
-                nodes.Add(new GridNode(speed, tip, Speeds[speed], right * Ring * limit, above * Ring * limit));
+                double distance = limit * ((tip < FirstDiagonal) == (speed % 2 == 0) ? Inner : Outer);
+                nodes.Add(new GridNode(speed, tip, Speeds[speed], right * distance, above * distance));
             }
         }
 
