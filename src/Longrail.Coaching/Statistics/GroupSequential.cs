@@ -90,22 +90,28 @@ public sealed class GroupSequential
     /// <param name="power">Between the level and 1.</param>
     public double Inflation(double power)
     {
-        double single = Brent.FindRoot(d => Crossing([Normal.InvCDF(0, 1, 1 - Level / 2)], [1], d) - power, 0, 12, 1e-10);
-        double several = Brent.FindRoot(d => Crossing(Limits, [.. Fractions], d) - power, 0, 12, 1e-10);
+        double single = Normal.InvCDF(0, 1, 1 - Level / 2) + Normal.InvCDF(0, 1, power);
+        double several = Brent.FindRoot(drift => Power(drift) - power, 0, 12, 1e-10);
         return several * several / (single * single);
     }
 
-    /// <summary>Chance that a limit is crossed at some look.</summary>
+    /// <summary>Chance that the right limit is crossed at some look, and no wrong one before.</summary>
     /// <param name="drift">The true difference over its standard error with all shots in.</param>
-    public double Power(double drift) => Crossing(Limits, [.. Fractions], drift);
+    public double Power(double drift) => Crossing(Limits, [.. Fractions], drift).Above;
 
-    private static double FalseAlarms(IEnumerable<double> limits, double[] fractions) => Crossing(limits, fractions, 0);
+    private static double FalseAlarms(IEnumerable<double> limits, double[] fractions)
+    {
+        (double above, double below) = Crossing(limits, fractions, 0);
+        return above + below;
+    }
 
     // With s the running sum over the square root of all shots, s at fraction t is normal with mean d t and variance t.
     // Its density within the limits is kept at the nodes of a Gauss rule and carried to the next look.
-    private static double Crossing(IEnumerable<double> limits, double[] fractions, double drift)
+    private static (double Above, double Below) Crossing(
+        IEnumerable<double> limits, double[] fractions, double drift)
     {
-        double crossed = 0;
+        double above = 0;
+        double below = 0;
         double[] points = [0];
         double[] weights = [1];
         double before = 0;
@@ -118,7 +124,8 @@ public sealed class GroupSequential
             for (int i = 0; i < points.Length; i++)
             {
                 double mean = points[i] + drift * step;
-                crossed += weights[i] * (Normal.CDF(0, 1, (mean - edge) / root) + Normal.CDF(0, 1, (-edge - mean) / root));
+                above += weights[i] * Normal.CDF(0, 1, (mean - edge) / root);
+                below += weights[i] * Normal.CDF(0, 1, (-edge - mean) / root);
             }
 
             before = fractions[k++];
@@ -129,7 +136,7 @@ public sealed class GroupSequential
             (points, weights) = Carried(points, weights, rule, drift * step, root);
         }
 
-        return crossed;
+        return (above, below);
     }
 
     private static (double[] Points, double[] Weights) Carried(
