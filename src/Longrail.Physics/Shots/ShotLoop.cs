@@ -70,6 +70,9 @@ internal sealed partial class ShotLoop
         }
     }
 
+    /// <summary>A ball's radius, metres.</summary>
+    internal double RadiusOf(int ball) => _balls[ball].Radius;
+
     /// <summary>How a ball stands now.</summary>
     internal BallEnd End(int ball)
     {

@@ -1,3 +1,7 @@
+using System.Runtime.InteropServices;
+using Longrail.Physics.Contacts;
+using Longrail.Physics.Shots.Readings;
+
 namespace Longrail.Physics.Shots;
 
 /// <summary>Plays shots one after another for a search: watched, ended early, and without allocating once it is
@@ -7,6 +11,8 @@ namespace Longrail.Physics.Shots;
 public sealed class ShotPlayer
 {
     private readonly ShotLoop _loop = new();
+    private readonly List<MotionSegment> _first = [];
+    private readonly List<MotionSegment> _second = [];
     private int _balls;
 
     /// <summary>Number of events of the last shot.</summary>
@@ -64,5 +70,32 @@ public sealed class ShotPlayer
     {
         (ball, MotionSegment segment) = _loop.Segments[index];
         return segment;
+    }
+
+    /// <summary>How near two balls of the last shot came to each other after they had parted: the smallest minimum of
+    /// the clear distance between them; where they only drew apart, the distance at the end (of the time looked at, or
+    /// when one dropped).</summary>
+    /// <param name="a">Index of one ball.</param>
+    /// <param name="b">Index of the other.</param>
+    /// <param name="parted">When they parted, seconds.</param>
+    /// <param name="until">How long to look, seconds; at most to the end of the shot.</param>
+    /// <returns>Metres, not negative but for rounding; null if they parted at the very end.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such ball in the last shot.</exception>
+    public double? ClosestAfter(int a, int b, double parted, double until = double.PositiveInfinity)
+    {
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)a, (uint)_balls);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)b, (uint)_balls);
+        _first.Clear();
+        _second.Clear();
+        foreach ((int ball, MotionSegment stretch) in _loop.Segments)
+        {
+            if (ball == a) _first.Add(stretch);
+            else if (ball == b) _second.Add(stretch);
+        }
+
+        double reach = BallContact.Reach(_loop.RadiusOf(a), _loop.RadiusOf(b));
+        return KissGap.After(
+            CollectionsMarshal.AsSpan(_first), CollectionsMarshal.AsSpan(_second), reach, parted,
+            Math.Min(until, _loop.Now))?.Gap;
     }
 }

@@ -40,6 +40,8 @@ public sealed class Trace
     /// <param name="ball">Index of the ball.</param>
     public IReadOnlyList<MotionSegment> Segments(int ball) => _segments[ball];
 
+    internal ReadOnlySpan<MotionSegment> Stretches(int ball) => _segments[ball];
+
     /// <summary>The piece of a ball's way at a time.</summary>
     /// <param name="ball">Index of the ball.</param>
     /// <param name="time">Time, seconds; clamped to [0, Duration].</param>

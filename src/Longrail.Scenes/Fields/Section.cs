@@ -133,7 +133,7 @@ internal sealed class Section<TPart>
     private void AddUnknown(string name, long offset, SceneReadState state)
     {
         string[] names = Array.ConvertAll(_fields, field => field.Name);
-        string? suggestion = NearestWord.Of(name, names) ?? SceneFields.PathEndingIn(name);
+        string? suggestion = NearestWord.Of(name, names) ?? state.FieldElsewhere(name);
         string problem = $"unknown field \"{SceneReadState.Shorten(name)}\"";
         state.Add(offset, problem, string.Join(", ", names), suggestion is null ? null : $"\"{suggestion}\"");
     }

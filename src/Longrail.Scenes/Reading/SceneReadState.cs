@@ -18,6 +18,9 @@ internal sealed class SceneReadState
     /// a ball.</summary>
     public bool IsTyped { get; init; }
 
+    /// <summary>The path of the field of some name within other objects of the file, for "did you mean".</summary>
+    public Func<string, string?> FieldElsewhere { get; init; } = Fields.SceneFields.PathEndingIn;
+
     /// <summary>Whether nothing is wrong so far.</summary>
     public bool IsGood => _errors is null;
 

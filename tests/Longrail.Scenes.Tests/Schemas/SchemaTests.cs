@@ -62,6 +62,7 @@ public sealed class SchemaTests
     [Theory]
     [InlineData("schemas/scene-1.schema.json")]
     [InlineData("schemas/outcome-1.schema.json")]
+    [InlineData("schemas/player-1.schema.json")]
     [InlineData("docs/scene-fields.md")]
     public void The_files_made_from_the_catalogue_are_up_to_date(string name)
     {
@@ -69,6 +70,7 @@ public sealed class SchemaTests
         {
             "schemas/scene-1.schema.json" => SceneSchema.ToUtf8(),
             "schemas/outcome-1.schema.json" => OutcomeSchema.ToUtf8(),
+            "schemas/player-1.schema.json" => PlayerSchema.ToUtf8(),
             _ => Encoding.UTF8.GetBytes(FieldTable.ToMarkdown()),
         };
         string path = Path.Combine(SceneFiles.Root, name);

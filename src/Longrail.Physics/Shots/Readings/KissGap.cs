@@ -1,4 +1,5 @@
 using Longrail.Physics.Contacts;
+using Longrail.Physics.Geometry;
 using Longrail.Physics.Motion;
 
 namespace Longrail.Physics.Shots.Readings;
@@ -11,24 +12,33 @@ internal readonly record struct KissGap(double Gap, double Time)
     /// <summary>Looks for the smallest minimum of the distance after the balls have parted; if they only draw apart,
     /// the place where both end.</summary>
     /// <returns>Null if they part at the very end of the run.</returns>
-    internal static KissGap? After(Trace trace, int a, int b, double parted)
+    internal static KissGap? After(Trace trace, int a, int b, double parted) => After(
+        trace.Stretches(a), trace.Stretches(b),
+        BallContact.Reach(trace.Setup.Balls[a].Radius, trace.Setup.Balls[b].Radius), parted, trace.Duration);
+
+    /// <summary>The same of two balls' stretches of motion.</summary>
+    /// <param name="first">One ball's way, in order of time.</param>
+    /// <param name="second">The other's.</param>
+    /// <param name="reach">Plan distance at which they touch, metres.</param>
+    /// <param name="parted">When they parted, seconds.</param>
+    /// <param name="duration">When the run ended, seconds.</param>
+    internal static KissGap? After(
+        ReadOnlySpan<MotionSegment> first, ReadOnlySpan<MotionSegment> second, double reach, double parted,
+        double duration)
     {
-        IReadOnlyList<MotionSegment> first = trace.Segments(a);
-        IReadOnlyList<MotionSegment> second = trace.Segments(b);
-        double reach = BallContact.Reach(trace.Setup.Balls[a].Radius, trace.Setup.Balls[b].Radius);
         int i = IndexAt(first, parted);
         int j = IndexAt(second, parted);
         double time = parted;
         double least = double.PositiveInfinity;
         double when = parted;
         double distance = 0;
-        while (time < trace.Duration)
+        while (time < duration)
         {
-            MotionSegment s = first[i];
-            MotionSegment t = second[j];
+            ref readonly MotionSegment s = ref first[i];
+            ref readonly MotionSegment t = ref second[j];
             if (s.Phase == MotionPhase.Pocketed || t.Phase == MotionPhase.Pocketed) break;
-            double nextA = i + 1 < first.Count ? first[i + 1].StartTime : trace.Duration;
-            double nextB = j + 1 < second.Count ? second[j + 1].StartTime : trace.Duration;
+            double nextA = i + 1 < first.Length ? first[i + 1].StartTime : duration;
+            double nextB = j + 1 < second.Length ? second[j + 1].StartTime : duration;
             double end = Math.Min(nextA, nextB);
             if (end > time)
             {
@@ -45,10 +55,10 @@ internal readonly record struct KissGap(double Gap, double Time)
                 time = end;
             }
 
-            if (nextA <= end && i + 1 < first.Count) i++;
-            if (nextB <= end && j + 1 < second.Count) j++;
+            if (nextA <= end && i + 1 < first.Length) i++;
+            if (nextB <= end && j + 1 < second.Length) j++;
             if (nextA > end && nextB > end) break;
-            if (i + 1 >= first.Count && j + 1 >= second.Count && time >= trace.Duration) break;
+            if (i + 1 >= first.Length && j + 1 >= second.Length && time >= duration) break;
         }
 
         if (double.IsPositiveInfinity(least))
@@ -61,15 +71,18 @@ internal readonly record struct KissGap(double Gap, double Time)
         return new KissGap(least - reach, when);
     }
 
-    private static (double Distance, double Time) Closest(MotionSegment s, MotionSegment t, double from, double to)
+    private static (double Distance, double Time) Closest(
+        in MotionSegment s, in MotionSegment t, double from, double to)
     {
         double low = from;
         double high = to;
         if (Rate(s, t, low) >= 0) return (Distance(s, t, low), low);
         if (Rate(s, t, high) <= 0) return (Distance(s, t, high), high);
+        // To the last bit: a stretch is halved until its ends are neighbours.
         for (int k = 0; k < 60; k++)
         {
             double middle = 0.5 * (low + high);
+            if (middle <= low || middle >= high) break;
             if (Rate(s, t, middle) < 0) low = middle;
             else high = middle;
         }
@@ -77,19 +90,26 @@ internal readonly record struct KissGap(double Gap, double Time)
         return (Distance(s, t, high), high);
     }
 
-    private static double Distance(MotionSegment s, MotionSegment t, double time) => s.At(time).Position.DistanceTo(t.At(time).Position);
+    private static double Distance(in MotionSegment s, in MotionSegment t, double time) =>
+        PositionAt(s, time).DistanceTo(PositionAt(t, time));
 
-    private static double Rate(MotionSegment s, MotionSegment t, double time)
+    private static double Rate(in MotionSegment s, in MotionSegment t, double time) =>
+        (PositionAt(s, time) - PositionAt(t, time)).Dot(VelocityAt(s, time) - VelocityAt(t, time));
+
+    // The centre alone, without the spin, of which a search asks too often.
+    private static Vec2 PositionAt(in MotionSegment s, double time)
     {
-        BallState a = s.At(time);
-        BallState b = t.At(time);
-        return (a.Position - b.Position).Dot(a.Velocity - b.Velocity);
+        double past = time - s.StartTime;
+        return s.Start.Position + past * (s.Start.Velocity + (0.5 * past) * s.Acceleration);
     }
 
-    private static int IndexAt(IReadOnlyList<MotionSegment> segments, double time)
+    private static Vec2 VelocityAt(in MotionSegment s, double time) =>
+        s.Start.Velocity + (time - s.StartTime) * s.Acceleration;
+
+    private static int IndexAt(ReadOnlySpan<MotionSegment> segments, double time)
     {
         int index = 0;
-        while (index + 1 < segments.Count && segments[index + 1].StartTime <= time) index++;
+        while (index + 1 < segments.Length && segments[index + 1].StartTime <= time) index++;
         return index;
     }
 }
