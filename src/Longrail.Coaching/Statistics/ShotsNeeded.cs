@@ -1,4 +1,5 @@
 using MathNet.Numerics.Distributions;
+using MathNet.Numerics.RootFinding;
 
 namespace Longrail.Coaching.Statistics;
 
@@ -62,6 +63,15 @@ public static class ShotsNeeded
         int freedom = 2 * shots - (explained is null ? 2 : 3);
         return StudentPower.Of(Math.Abs(shift) / left * Math.Sqrt(shots / 2.0), freedom, level);
     }
+
+    /// <summary>The smallest difference of two means that a number of shots would see.</summary>
+    /// <param name="shots">Of each condition, at least 2; 3 with a covariate.</param>
+    /// <param name="power">How often it shall be seen, above <paramref name="level"/>, below 1.</param>
+    /// <param name="level">How often one is seen that is not there.</param>
+    /// <param name="explained">The part of the variance that a covariate takes away; null without a covariate.</param>
+    /// <returns>The difference over the standard deviation within a condition.</returns>
+    public static double ShiftSeen(int shots, double power, double level = 0.05, double? explained = null) =>
+        Brent.FindRoot(shift => PowerForMeans(shots, shift, level, explained) - power, 0, 100, 1e-9);
 
     /// <summary>For two spreads, by the F test of two variances of normal values.</summary>
     /// <param name="ratio">The larger standard deviation over the smaller, above 1.</param>
