@@ -53,6 +53,9 @@ public static class LongrailApp
             .WithExample("contrast", "scenes/bank-alone-firm.json", "--vary", "stroke.speed=\"1.2 m/s,2.5 m/s,4.5 m/s\"")
             .WithExample(
                 "contrast", "scenes/bank-alone-firm.json", "--vary", "stroke.tip.right=\"-1/8 tip,0,1/8 tip\"", "--hold", "path");
+        config.AddCommand<WaysCommand>("ways").WithData(streams).WithDescription(WaysCommand.Description)
+            .WithExample("ways", "scenes/first-bank.json", "--ball", "9")
+            .WithExample("ways", "scenes/first-bank.json", "--ball", "9", "--rails", "1..2", "--picture", "ways.svg");
     }
 
     private static string Version() =>

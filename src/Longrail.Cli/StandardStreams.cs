@@ -12,7 +12,10 @@ internal static class StandardStreams
     public static ProgramStreams Open(CancellationToken interrupted)
     {
         var error = new StreamWriter(Console.OpenStandardError(), new UTF8Encoding(false)) { AutoFlush = true };
-        return new ProgramStreams(Console.OpenStandardInput(), new GuardedOutput(OpenOutput()), error, interrupted);
+        return new ProgramStreams(Console.OpenStandardInput(), new GuardedOutput(OpenOutput()), error, interrupted)
+        {
+            ErrorIsTerminal = !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb",
+        };
     }
 
     /// <summary>Waits for the run, but not for one that is stuck in reading or computing after Ctrl-C.</summary>

@@ -1,3 +1,4 @@
+using Longrail.Physics.Contacts;
 using Longrail.Scenes.Parts;
 
 namespace Longrail.Scenes;
@@ -42,6 +43,45 @@ public sealed class Scene
 
     /// <summary>Balls already moving, or null.</summary>
     public List<SceneLaunch>? Launch { get; internal set; }
+
+    /// <summary>A copy in which nothing has been decided about the shot yet: of its stroke only the ball and the
+    /// elevation are left.</summary>
+    /// <remarks>For questions about the layout: an aim that is not to be found does not stand in their way.</remarks>
+    public Scene AsLayout()
+    {
+        Scene copy = Copy();
+        if (copy.Stroke is { } stroke)
+            copy.Stroke = new SceneStroke { Ball = stroke.Ball, Elevation = stroke.Elevation };
+        return copy;
+    }
+
+    /// <summary>A copy that is played with a stroke: the numbers are written as they are, so that the same shot comes
+    /// out bit for bit. A launch is left out.</summary>
+    /// <param name="ball">The id of the ball that is struck.</param>
+    /// <param name="stroke">The stroke.</param>
+    public Scene WithStroke(string ball, Stroke stroke)
+    {
+        Scene copy = Copy();
+        copy.Launch = null;
+        copy.Stroke = new SceneStroke
+        {
+            Ball = ball,
+            Aim = new SceneAim { Angle = stroke.Aim },
+            Speed = stroke.Speed,
+            Tip = new SceneTip { Right = stroke.OffsetRight, Above = stroke.OffsetAbove },
+            Elevation = stroke.Elevation,
+        };
+        return copy;
+    }
+
+    /// <summary>A copy with another title.</summary>
+    /// <param name="title">The title, or null for none.</param>
+    public Scene WithTitle(string? title)
+    {
+        Scene copy = Copy();
+        copy.Title = title;
+        return copy;
+    }
 
     /// <summary>A copy that shares nothing with this scene.</summary>
     public Scene Copy() => new()

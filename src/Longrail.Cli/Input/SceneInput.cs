@@ -19,12 +19,24 @@ public static class SceneInput
     /// <param name="streams">Where to read and where to print.</param>
     /// <param name="exitCode">What the program should return if there is no scene.</param>
     /// <returns>The ready scene, or null.</returns>
-    public static ReadyScene? Read(string file, ProgramStreams streams, out int exitCode)
+    public static ReadyScene? Read(string file, ProgramStreams streams, out int exitCode) =>
+        Read(file, streams, asLayout: false, out exitCode);
+
+    /// <summary>Reads a scene for a question that leaves open how it is played, and makes its layout ready; what is
+    /// wrong with it is printed.</summary>
+    /// <param name="file">The file, or "-".</param>
+    /// <param name="streams">Where to read and where to print.</param>
+    /// <param name="exitCode">What the program should return if there is no scene.</param>
+    /// <returns>The ready layout, or null.</returns>
+    public static ReadyScene? ReadLayout(string file, ProgramStreams streams, out int exitCode) =>
+        Read(file, streams, asLayout: true, out exitCode);
+
+    private static ReadyScene? Read(string file, ProgramStreams streams, bool asLayout, out int exitCode)
     {
         exitCode = ExitCode.BadInput;
         if (!TryReadBytes(file, streams, out byte[] utf8))
             return null;
-        SceneCompilation compilation = SceneReader.ReadReady(utf8);
+        SceneCompilation compilation = asLayout ? SceneReader.ReadLayout(utf8) : SceneReader.ReadReady(utf8);
         if (compilation.Ready is null)
         {
             PrintErrors(compilation.Errors, NameOf(file), streams.Error);

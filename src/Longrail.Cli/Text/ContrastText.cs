@@ -7,8 +7,6 @@ namespace Longrail.Cli.Text;
 /// <summary>A comparison as text for people: a table with the base first.</summary>
 public static class ContrastText
 {
-    private const string Gap = "  ";
-
     /// <summary>The text, ending with a line break.</summary>
     public static string Of(Contrast contrast)
     {
@@ -22,7 +20,7 @@ public static class ContrastText
     private static void AppendHead(StringBuilder text, Contrast contrast)
     {
         if (contrast.Title.Length > 0)
-            Line(text, Plain(contrast.Title));
+            Line(text, PlainText.Of(contrast.Title));
         string varied = string.Join(" and ", contrast.Request.Variations.Select(v => v.Path));
         string mark = contrast.VariesTwoThings ? $" ({Contrast.TwoThingsMark})" : "";
         string held = contrast.Request.Hold == Hold.Path ? "the line on which the cue ball leaves" : "the stick's line";
@@ -39,25 +37,8 @@ public static class ContrastText
 
     private static void AppendTable(StringBuilder text, ContrastTable table)
     {
-        int[] widths = new int[table.Columns.Count];
-        for (int c = 0; c < widths.Length; c++)
-        {
-            int cells = table.Rows.Max(row => Plain(row[c]).Length);
-            widths[c] = Math.Max(cells, Math.Max(table.Columns[c].Name.Length, table.Columns[c].Unit.Length));
-        }
-
-        AppendRow(text, table, widths, [.. table.Columns.Select(c => c.Name)]);
-        AppendRow(text, table, widths, [.. table.Columns.Select(c => c.Unit)]);
-        foreach (IReadOnlyList<string> row in table.Rows)
-            AppendRow(text, table, widths, row);
+        ColumnText.Append(text, table.Columns, table.Rows);
         Line(text, "");
-    }
-
-    private static void AppendRow(StringBuilder text, ContrastTable table, int[] widths, IReadOnlyList<string> cells)
-    {
-        IEnumerable<string> padded = cells.Select((cell, c) =>
-            table.Columns[c].IsNumber ? Plain(cell).PadLeft(widths[c]) : Plain(cell).PadRight(widths[c]));
-        Line(text, string.Join(Gap, padded).TrimEnd());
     }
 
     private static void AppendFoot(StringBuilder text, Contrast contrast)
@@ -71,11 +52,4 @@ public static class ContrastText
     }
 
     private static void Line(StringBuilder text, string line) => text.Append(line).Append('\n');
-
-    // Titles, names and levels come from a user; they must not steer the terminal.
-    private static string Plain(string text) => string.Create(text.Length, text, (span, from) =>
-    {
-        for (int i = 0; i < span.Length; i++)
-            span[i] = char.IsControl(from[i]) ? ' ' : from[i];
-    });
 }

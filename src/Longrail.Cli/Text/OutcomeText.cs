@@ -30,7 +30,7 @@ public static class OutcomeText
     {
         Scene scene = outcome.Scene.AsUsed;
         if (scene.Title is { Length: > 0 } title)
-            Line(text, Plain(title));
+            Line(text, PlainText.Of(title));
         TableSpec table = outcome.Trace.Setup.Equipment.Table;
         Line(text, Invariant($"{scene.Table!.Preset}, {table.Length:0.###} x {table.Width:0.###} m, ")
             + $"cloth {scene.Cloth!.State}, balls {scene.BallSet!.State}, cushions {scene.Cushion!.Law}");
@@ -118,12 +118,4 @@ public static class OutcomeText
     }
 
     private static void Line(StringBuilder text, string line) => text.Append(line).Append('\n');
-
-    // A title comes from a file; it must not steer the terminal.
-    private static string Plain(string title) =>
-        string.Create(title.Length, title, (span, from) =>
-        {
-            for (int i = 0; i < span.Length; i++)
-                span[i] = char.IsControl(from[i]) ? ' ' : from[i];
-        });
 }

@@ -28,6 +28,9 @@ public enum LeewayLimit
     /// <summary>The tip would slip off the ball.</summary>
     Miscue,
 
+    /// <summary>The cue ball goes down.</summary>
+    Scratch,
+
     /// <summary>The largest change that is looked at: no miss within it.</summary>
     NotReached,
 }

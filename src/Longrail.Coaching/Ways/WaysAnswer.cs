@@ -1,3 +1,5 @@
+using Longrail.Scenes;
+
 namespace Longrail.Coaching.Ways;
 
 /// <summary>The answer: every way that was found, ranked, and why the others cannot be played.</summary>
@@ -10,4 +12,8 @@ namespace Longrail.Coaching.Ways;
 /// <param name="ShotsPlayed">How many shots were played to find this.</param>
 public sealed record WaysAnswer(
     WaysRequest Request, IReadOnlyList<Way> Ways, IReadOnlyList<NoWay> NotPlayable, string? Reason, bool IsPartial,
-    long ShotsPlayed);
+    long ShotsPlayed)
+{
+    /// <summary>What is wrong with the question; empty if nothing is. Then there are no ways either.</summary>
+    public IReadOnlyList<SceneError> Errors { get; init; } = [];
+}

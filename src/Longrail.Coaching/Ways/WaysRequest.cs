@@ -11,6 +11,10 @@ public sealed record WaysRequest
     /// used.</summary>
     public required ReadyScene Scene { get; init; }
 
+    /// <summary>The ball that is struck: the one that the stroke names, else the one called "cue"; null if there is
+    /// neither.</summary>
+    public string? CueBall => Scene.Asked.Stroke?.Ball ?? (Scene.IndexOf("cue") >= 0 ? "cue" : null);
+
     /// <summary>The ball to make.</summary>
     public required string Ball { get; init; }
 

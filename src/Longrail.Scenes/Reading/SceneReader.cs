@@ -23,12 +23,19 @@ public static class SceneReader
     /// <summary>Reads a scene and makes it ready, so that an error of either kind points at its place in the
     /// text.</summary>
     /// <param name="utf8">The text in UTF-8, with or without a byte order mark.</param>
-    public static SceneCompilation ReadReady(ReadOnlySpan<byte> utf8)
+    public static SceneCompilation ReadReady(ReadOnlySpan<byte> utf8) => ReadReady(utf8, asLayout: false);
+
+    /// <summary>Reads a scene and makes its layout ready (see <see cref="Scene.AsLayout"/>): for questions that leave
+    /// open how it is played.</summary>
+    /// <param name="utf8">The text in UTF-8, with or without a byte order mark.</param>
+    public static SceneCompilation ReadLayout(ReadOnlySpan<byte> utf8) => ReadReady(utf8, asLayout: true);
+
+    private static SceneCompilation ReadReady(ReadOnlySpan<byte> utf8, bool asLayout)
     {
         SceneReading reading = Read(utf8);
         if (reading.Scene is null)
             return new SceneCompilation(null, reading.Errors);
-        SceneCompilation compilation = SceneCompiler.Compile(reading.Scene);
+        SceneCompilation compilation = SceneCompiler.Compile(asLayout ? reading.Scene.AsLayout() : reading.Scene);
         if (compilation.Errors.Count == 0)
             return compilation;
         ReadOnlySpan<byte> text = FileReader<Scene>.WithoutMark(utf8);

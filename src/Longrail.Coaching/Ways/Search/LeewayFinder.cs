@@ -1,0 +1,102 @@
+using Longrail.Physics.Contacts;
+
+namespace Longrail.Coaching.Ways.Search;
+
+/// <summary>How far a stroke may be off, found by stepping out on each side until the ball is missed and halving
+/// back.</summary>
+/// <remarks>The amount given still makes the ball; the amount and a hundredth more, or the least resolution more if
+/// that is more, does not. A gap of misses narrower than a step is stepped over; steps are at most a third of what has
+/// been passed.</remarks>
+/// <param name="player">Plays the shots.</param>
+/// <param name="rules">The layout.</param>
+/// <param name="names">The balls' names.</param>
+internal sealed class LeewayFinder(StrokePlayer player, RouteRules rules, IReadOnlyList<string> names)
+{
+    /// <summary>Aim is looked at this far to either side, radians: ten degrees.</summary>
+    internal const double WidestAim = 10 * SearchResolution.Degree;
+
+    /// <summary>Speeds are looked at down to this and up to <see cref="FastestSpeed"/>, m/s.</summary>
+    internal const double SlowestSpeed = 0.2;
+
+    /// <summary>The fastest speed looked at, m/s.</summary>
+    internal const double FastestSpeed = 8.0;
+
+    /// <summary>Least resolution of aim, radians.</summary>
+    internal const double AimResolution = 0.001 * SearchResolution.Degree;
+
+    /// <summary>Least resolution of speed, m/s.</summary>
+    internal const double SpeedResolution = 0.002;
+
+    /// <summary>Least resolution of the tip's place, metres.</summary>
+    internal const double TipResolution = 0.02e-3;
+
+    private readonly LimitReader _limits = new(rules, names);
+
+    /// <summary>The resolution at an amount: a hundredth of it, or the least.</summary>
+    internal static double ResolutionAt(double amount, double least) => Math.Max(least, 0.01 * amount);
+
+    /// <summary>The leeway of a stroke; null if the stroke itself does not make the ball by the route.</summary>
+    internal Leeway? Of(RouteKey route, Stroke stroke)
+    {
+        if (!player.Play(stroke).Makes(route)) return null;
+        LeewaySide aimLeft = Side(route, by => stroke with { Aim = stroke.Aim + by }, 0.02 * SearchResolution.Degree, WidestAim, AimResolution);
+        LeewaySide aimRight = Side(route, by => stroke with { Aim = stroke.Aim - by }, 0.02 * SearchResolution.Degree, WidestAim, AimResolution);
+        LeewaySide slower = Side(
+            route, by => stroke with { Speed = stroke.Speed - by }, 0.01 * stroke.Speed, stroke.Speed - SlowestSpeed, SpeedResolution);
+        LeewaySide faster = Side(
+            route, by => stroke with { Speed = stroke.Speed + by }, 0.01 * stroke.Speed, FastestSpeed - stroke.Speed, SpeedResolution);
+        return new Leeway(
+            aimLeft, aimRight, slower, faster,
+            Tip(route, stroke, -1, 0), Tip(route, stroke, 1, 0), Tip(route, stroke, 0, -1), Tip(route, stroke, 0, 1));
+    }
+
+    private LeewaySide Tip(RouteKey route, Stroke stroke, double right, double above)
+    {
+        double limit = TipContact.MiscueLimit(player.Cue) * player.Radius;
+        // How far to the miscue limit's circle along this axis.
+        double along = right * stroke.OffsetRight + above * stroke.OffsetAbove;
+        double square = stroke.OffsetRight * stroke.OffsetRight + stroke.OffsetAbove * stroke.OffsetAbove;
+        double room = -along + Math.Sqrt(Math.Max(0, along * along + limit * limit - square));
+        LeewaySide side = Side(
+            route,
+            by => stroke with { OffsetRight = stroke.OffsetRight + right * by, OffsetAbove = stroke.OffsetAbove + above * by },
+            0.2e-3, room, TipResolution);
+        return side.Limit == LeewayLimit.NotReached ? side with { Limit = LeewayLimit.Miscue } : side;
+    }
+
+    private LeewaySide Side(RouteKey route, Func<double, Stroke> off, double step, double largest, double resolution)
+    {
+        double made = 0;
+        while (made < largest)
+        {
+            double trial = Math.Min(made + Math.Max(step, made / 3), largest);
+            SeenShot shot = player.Play(off(trial));
+            if (shot.Makes(route))
+            {
+                made = trial;
+                continue;
+            }
+
+            double missed = trial;
+            while (missed - made > ResolutionAt(made, resolution))
+            {
+                double middle = 0.5 * (made + missed);
+                SeenShot there = player.Play(off(middle));
+                if (there.Makes(route))
+                {
+                    made = middle;
+                }
+                else
+                {
+                    missed = middle;
+                    shot = there;
+                }
+            }
+
+            (LeewayLimit limit, string? ball) = _limits.Of(route, shot);
+            return new LeewaySide(made, limit, ball);
+        }
+
+        return new LeewaySide(Math.Max(0, largest), LeewayLimit.NotReached);
+    }
+}
