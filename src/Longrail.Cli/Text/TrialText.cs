@@ -1,4 +1,5 @@
 using System.Text;
+using Longrail.Coaching.Contrasts;
 using Longrail.Coaching.Statistics;
 using Longrail.Coaching.Trials;
 using static System.FormattableString;
@@ -8,6 +9,8 @@ namespace Longrail.Cli.Text;
 /// <summary>Plans and results of trials as text for people.</summary>
 public static class TrialText
 {
+    private const int Width = 110;
+
     /// <summary>A plan, ending with a line break.</summary>
     public static string Of(TrialPlan plan)
     {
@@ -19,11 +22,16 @@ public static class TrialText
         Line(text, "");
         Line(text, "What the physics expects of this player:");
         Table(
-            text, ["", plan.Path, "lands", "scatter", "no landing", "goes in"], ["", "", "mm", "mm", "%", "%"],
+            text,
+            [
+                Name(""), Name(plan.Path), Figure("lands", "mm"), Figure("scatter", "mm"), Figure("no landing", "%"),
+                Figure("goes in", "%"),
+            ],
             [.. plan.Conditions.Select(ExpectedRow)]);
         Line(text, Invariant($"Shots of each condition to see the difference {100 * plan.Power:0} times in 100, with {100 * plan.Level:0.#} % of false alarms:"));
         Table(
-            text, ["", "measured as", "difference", "scatter", "shots of each"], ["", "", "", "mm", ""],
+            text,
+            [Name(""), Name("measured as"), Figure("difference"), Figure("scatter", "mm"), Figure("shots of each")],
             [.. plan.Needs.Select(need => NeedRow(plan, need))]);
         Line(text, Decision(plan));
         foreach (string advice in plan.Advice) Line(text, advice);
@@ -53,17 +61,26 @@ public static class TrialText
         if (result.Title.Length > 0) Line(text, result.Title);
         foreach (string sentence in result.Sentences) Line(text, sentence);
         Line(text, "");
-        string speed = result.SpeedIsRollOut ? "roll-out" : "speed";
         Table(
-            text, ["", "condition", "shots", "lands", "scatter", "adjusted", speed, "made", "made within"],
-            ["", "", "", "mm", "mm", "mm", result.SpeedIsRollOut ? "m" : "m/s", "", "%"],
+            text,
+            [
+                Name(""), Name("condition"), Figure("shots"), Figure("lands", "mm"), Figure("scatter", "mm"),
+                Figure("adjusted", "mm"),
+                result.SpeedIsRollOut ? Figure("roll-out", "m") : Figure("speed", "m/s"), Figure("made"),
+                Figure("made within", "%"),
+            ],
             [.. result.Conditions.Select(ResultRow)]);
         string confidence = Invariant($"{100 * result.Confidence:0.#} %");
         Table(
-            text, ["", "looked at as", "difference", "within, " + confidence, "p"], ["", "", "", "", ""],
+            text, [Name(""), Name("looked at as"), Figure("difference"), Figure($"{confidence} interval"), Figure("p")],
             [.. result.Comparisons.SelectMany(comparison => ComparisonRows(result, comparison))]);
         if (result.Slope is { } slope && result.CommonSpeed is { } common)
-            Line(text, Invariant($"Speed moves the landing by {1000 * slope:+0;-0;0} mm for 1 {(result.SpeedIsRollOut ? "m of roll-out" : "m/s")}; adjusted figures are for {common:0.00} {(result.SpeedIsRollOut ? "m" : "m/s")}."));
+        {
+            string unit = result.SpeedIsRollOut ? "m of roll-out" : "m/s";
+            Line(text, Invariant($"Speed moves the landing by {1000 * slope:+0;-0;0} mm for 1 {unit}; ")
+                + Invariant($"adjusted figures are for {common:0.00} {unit}."));
+        }
+
         foreach (string note in result.Notes) Line(text, note);
         return text.ToString();
     }
@@ -130,16 +147,20 @@ public static class TrialText
 
     private static string Millimetres(double? metres) => metres is { } m ? Invariant($"{1000 * m:0}") : "-";
 
-    private static void Table(StringBuilder text, string[] names, string[] units, IReadOnlyList<string[]> rows)
+    private static void Table(
+        StringBuilder text, IReadOnlyList<ContrastColumn> columns, IReadOnlyList<IReadOnlyList<string>> rows)
     {
-        string[][] all = [names, .. units.Any(unit => unit.Length > 0) ? [units] : (string[][])[], .. rows];
-        int[] widths = [.. names.Select((_, c) => all.Max(row => row[c].Length))];
-        foreach (string[] row in all)
-            Line(text, string.Join("  ", row.Select((cell, c) => c < 2 ? cell.PadRight(widths[c]) : cell.PadLeft(widths[c]))).TrimEnd());
+        ColumnText.Append(text, columns, rows);
         Line(text, "");
     }
 
+    private static ContrastColumn Name(string name) => new(name, "", IsNumber: false);
+
+    private static ContrastColumn Figure(string name, string unit = "") => new(name, unit, IsNumber: true);
+
     // Titles and levels come from a user; they must not steer the terminal.
-    private static void Line(StringBuilder text, string line) =>
-        text.Append(string.Concat(line.Select(c => char.IsControl(c) ? ' ' : c))).Append('\n');
+    private static void Line(StringBuilder text, string line)
+    {
+        foreach (string part in PlainText.Wrapped(line, Width, "", "  ")) text.Append(part).Append('\n');
+    }
 }
