@@ -48,7 +48,7 @@ public static class TrialText
         foreach (TrialTurn[] chunk in TrialSchedule.Of(plan).Chunk(20))
         {
             string letters = string.Join(' ', chunk.Select(turn => plan.Conditions[turn.Condition].Label));
-            Line(text, Invariant($"{chunk[0].Shot,4}  {letters}"));
+            text.Append(Invariant($"{chunk[0].Shot,4}  {PlainText.Of(letters)}\n"));
         }
 
         return text.ToString();

@@ -42,7 +42,7 @@ internal static class TrialAdvice
         }
 
         if (worst?.SeenWithMost is { } seen)
-            advice.Add(Invariant($"{plan.MostShots} of each would see {1000 * seen:0} mm."));
+            advice.Add(Invariant($"With {plan.MostShots} of each a difference of {1000 * seen:0} mm or more would be seen."));
         IEnumerable<IGrouping<(TrialMeasure, bool), TrialNeed>> others = plan.Needs
             .Where(need => !own.Contains(need)).GroupBy(need => (need.Measure, need.UsesSpeed));
         foreach (IGrouping<(TrialMeasure Measure, bool UsesSpeed), TrialNeed> other in others)

@@ -133,7 +133,8 @@ public static class TrialPlanner
         return plan with { Advice = TrialAdvice.Of(plan, rows) };
     }
 
-    // What needs fewest shots for the comparison that needs most.
+    // What needs fewest shots for the comparison that needs most. Speeds cost little and guard against a condition that
+    // was played harder, so they are preferred where they save nothing.
     private static (TrialMeasure Measure, bool UsesSpeed) Choose(
         TrialRequest request, IReadOnlyList<TrialNeed> needs, bool canUseSpeed)
     {
@@ -141,7 +142,7 @@ public static class TrialPlanner
             .Where(need => request.Measure is null || need.Measure == request.Measure)
             .GroupBy(need => (need.Measure, need.UsesSpeed))
             .OrderBy(group => group.Max(need => need.Shots))
-            .ThenBy(group => group.Key.UsesSpeed)
+            .ThenByDescending(group => group.Key.UsesSpeed)
             .FirstOrDefault();
         return best?.Key ?? (request.Measure ?? TrialMeasure.Landing, canUseSpeed);
     }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Longrail.Coaching.Statistics;
 using Longrail.Physics.Equipment;
 using static System.FormattableString;
@@ -13,8 +12,8 @@ internal static class TrialSentences
 
     private static string Of(TrialResult result, WeighedComparison comparison)
     {
-        string first = Name(result.Conditions[0]);
-        string other = Name(result.Conditions[comparison.Condition]);
+        string first = Name(result, result.Conditions[0]);
+        string other = Name(result, result.Conditions[comparison.Condition]);
         WeighedDifference? decisive = result.Measure == TrialMeasure.Made
             ? comparison.Made
             : result.UsesSpeed ? comparison.Adjusted : comparison.Unadjusted;
@@ -26,14 +25,15 @@ internal static class TrialSentences
         string estimate = $"{same}{other} {Verb(result)} {Amount(result, decisive.Value)} {first} ({within})";
         return comparison.Verdict switch
         {
-            TrialVerdict.Differs => $"With this player, table and shot, {estimate}{Surprise(comparison, decisive)}.",
+            TrialVerdict.Differs => $"With this player, table and shot, {estimate}{Surprise(result, comparison, decisive)}.",
             TrialVerdict.PlayOn => $"Play on: {estimate}; the limit of this look is not crossed.",
             TrialVerdict.CannotTell => $"Cannot tell: {estimate}{Ruled(result, comparison, decisive)}.",
             _ => $"An estimate, not a verdict: {estimate}; without a plan nobody knows how often it was looked at.",
         };
     }
 
-    private static string Name(WeighedCondition condition) => $"{condition.Label} ({condition.Value})";
+    private static string Name(TrialResult result, WeighedCondition condition) =>
+        result.Plan is null ? condition.Value : $"{condition.Label} ({condition.Value})";
 
     private static string Verb(TrialResult result) =>
         result.Measure == TrialMeasure.Made ? "went in" : "landed";
@@ -51,28 +51,30 @@ internal static class TrialSentences
         : Invariant($"{1000 * within.Low:+0;-0;0} to {1000 * within.High:+0;-0;0} mm");
 
     // What is compared with the physics is the interval, not the estimate.
-    private static string Surprise(WeighedComparison comparison, WeighedDifference decisive) => comparison.Expected switch
+    private static string Surprise(TrialResult result, WeighedComparison comparison, WeighedDifference decisive)
     {
-        null => "",
-        { } expected when decisive.Within.Holds(expected) => ", as far as the physics expects",
-        { } expected when Math.Sign(expected) != Math.Sign(decisive.Value) => ", the other way than the physics expects",
-        { } expected when Math.Abs(decisive.Value) < Math.Abs(expected) => ", less than the physics expects",
-        _ => ", more than the physics expects",
-    };
+        if (comparison.Expected is not { } expected) return "";
+        string size = Size(result, expected);
+        if (decisive.Within.Holds(expected)) return $"; that agrees with the {size} that the physics expects";
+        if (Math.Sign(expected) != Math.Sign(decisive.Value)) return $"; the physics expects the other way, {size}";
+        return Math.Abs(decisive.Value) < Math.Abs(expected)
+            ? $"; that is less than the {size} that the physics expects"
+            : $"; that is more than the {size} that the physics expects";
+    }
 
     private static string Ruled(TrialResult result, WeighedComparison comparison, WeighedDifference decisive)
     {
         if (comparison.Expected is not { } expected) return "; it may be none";
-        string size = result.Measure == TrialMeasure.Made
-            ? Invariant($"{100 * expected:+0;-0;0} in 100")
-            : Invariant($"{1000 * expected:+0;-0;0} mm");
+        string size = Size(result, expected);
         return decisive.Within.Holds(expected)
             ? $"; it may be none, and it may be the {size} that the physics expects"
             : $"; it may be none, but the {size} that the physics expects is ruled out";
     }
 
-    internal static string Origin(TrialResult result) =>
-        result.Plan?.Target is CushionName.Head or CushionName.Foot ? "right" : "head";
+    private static string Size(TrialResult result, double value) => result.Measure == TrialMeasure.Made
+        ? Invariant($"{100 * value:+0;-0;0} in 100")
+        : Invariant($"{1000 * value:+0;-0;0} mm");
 
-    internal static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+    private static string Origin(TrialResult result) =>
+        result.Plan?.Target is CushionName.Head or CushionName.Foot ? "right" : "head";
 }

@@ -29,8 +29,8 @@ internal static class TrialDifferencePlot
         foreach ((string? heading, Row? row) in lines)
         {
             if (heading is not null)
-                svg.Text(
-                    new SvgPoint(x, at + 34), TextWidth.Fit(SvgText.Clean(heading), width, 30, bold: true),
+                OnPaper(
+                    svg, new SvgPoint(x, at + 34), TextWidth.Fit(SvgText.Clean(heading), width, 30, bold: true),
                     new TextStyle(30, Ink.Graphite, Bold: true));
             else if (row is not null)
                 DrawRow(svg, axis, row, x, at, step, width);
@@ -92,11 +92,19 @@ internal static class TrialDifferencePlot
             new TextStyle(Ink.Body, Ink.Graphite, Anchor: TextAnchor.Middle));
     }
 
+    // Words over the grid: the paper shows between them and its lines.
+    private static void OnPaper(SvgWriter svg, SvgPoint at, string text, TextStyle style)
+    {
+        double width = TextWidth.Of(text, style.Size, style.Bold);
+        svg.Rectangle(at.X - 6, at.Y - style.Size, width + 12, 1.3 * style.Size, Ink.Paper);
+        svg.Text(at, text, style);
+    }
+
     private static void DrawRow(SvgWriter svg, PlotAxis axis, Row row, double x, double y, double step, double width)
     {
         double line = y + 30;
         double middle = y + Math.Min(step - 20, 78);
-        svg.Text(new SvgPoint(x, line), row.Name, new TextStyle(Ink.Body, Ink.Graphite, row.IsDecisive));
+        OnPaper(svg, new SvgPoint(x, line), row.Name, new TextStyle(Ink.Body, Ink.Graphite, row.IsDecisive));
         svg.Text(new SvgPoint(x + width, line), row.P, new TextStyle(Ink.Small, Ink.Soft, Anchor: TextAnchor.End));
         double at = axis.At(row.Value);
         if (row.Within is not { } within)

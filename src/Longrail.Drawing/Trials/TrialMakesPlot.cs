@@ -11,9 +11,9 @@ internal static class TrialMakesPlot
     internal static void Draw(SvgWriter svg, TrialResult result, double x, double y, double width, double height)
     {
         svg.Begin("makes");
-        double left = x + 340;
+        double left = x + Math.Min(340, 0.3 * width);
         double bottom = y + height - 96;
-        var axis = new PlotAxis([6, 94], left, x + width, 10);
+        var axis = new PlotAxis([5.3, 94.7], left, x + width, 10);
         var grid = new SvgPath();
         foreach ((double value, string text) in axis.Ticks())
         {
@@ -32,7 +32,7 @@ internal static class TrialMakesPlot
         {
             WeighedCondition condition = result.Conditions[k];
             double middle = y + 30 + (k + 0.5) * step;
-            string name = TextWidth.Fit(SvgText.Clean($"{condition.Label}  {condition.Value}"), 320, Ink.Body, bold: true);
+            string name = TextWidth.Fit(SvgText.Clean($"{condition.Label}  {condition.Value}"), left - x - 20, Ink.Body, bold: true);
             svg.Text(new SvgPoint(x, middle - 6), name, new TextStyle(Ink.Body, Ink.Graphite, Bold: true));
             if (condition.Made is not { } made) continue;
             svg.Text(

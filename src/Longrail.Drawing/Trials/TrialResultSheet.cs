@@ -21,7 +21,7 @@ internal static class TrialResultSheet
             TrialShotPlot.Draw(svg, result, Left, Top, Middle - 60 - Left, PlotBottom - Top);
         else
             TrialMakesPlot.Draw(svg, result, Left, Top, Middle - 60 - Left, PlotBottom - Top);
-        TrialDifferencePlot.Draw(svg, result, Middle + 20, Top, Sheet.Width - Sheet.Frame - 40 - Middle - 20, PlotBottom - Top);
+        DrawDifferences(svg, result);
         svg.Line(
             new SvgPoint(Sheet.Frame, Sheet.StripTop - 60), new SvgPoint(Sheet.Width - Sheet.Frame, Sheet.StripTop - 60),
             new Pen(Ink.Graphite, Ink.Thin));
@@ -32,6 +32,18 @@ internal static class TrialResultSheet
         return svg.Finish();
     }
 
+    // Where landings were measured and makes counted too, these have the lower part of the right half.
+    private static void DrawDifferences(SvgWriter svg, TrialResult result)
+    {
+        const double X = Middle + 20;
+        const double Width = Sheet.Width - Sheet.Frame - 40 - X;
+        bool hasMakes = result.Measure == TrialMeasure.Landing && result.Conditions.All(c => c.Made is not null)
+            && result.Comparisons.Count == 1;
+        double bottom = hasMakes ? PlotBottom - 480 : PlotBottom;
+        TrialDifferencePlot.Draw(svg, result, X, Top, Width, bottom - Top);
+        if (hasMakes) TrialMakesPlot.Draw(svg, result, X, bottom + 40, Width, PlotBottom - bottom - 40);
+    }
+
     private static void DrawWords(SvgWriter svg, TrialResult result)
     {
         const double Width = Sheet.BlockLeft - 50 - Left;
@@ -39,13 +51,37 @@ internal static class TrialResultSheet
         double y = Sheet.StripTop - 40;
         foreach (string sentence in result.Sentences.Take(3))
             y = Paragraph(svg, sentence, y, Width, 30, bold: true, 3) + 10;
-        foreach (string note in result.Notes)
+        foreach (string note in Checks(result).Concat(result.Notes))
         {
             if (y > Sheet.StripBottom - 50) break;
             y = Paragraph(svg, note, y, Width, Ink.Body, bold: false, 2) + 4;
         }
 
         svg.End();
+    }
+
+    // The analyses that stand beside the main one.
+    private static IEnumerable<string> Checks(TrialResult result)
+    {
+        foreach (WeighedComparison comparison in result.Comparisons)
+        {
+            string name = $"{result.Conditions[comparison.Condition].Label} against {result.Conditions[0].Label}";
+            if (result.Measure == TrialMeasure.Landing && comparison.Permutation is { } dealt)
+            {
+                string all = dealt.IsExact ? "all " : "";
+                yield return Invariant($"{name}: of {all}{dealt.Dealings} ways to deal out the conditions again, ")
+                    + Invariant($"{100 * dealt.P:0.##} % part them as much.");
+            }
+
+            if (result.UsesSpeed && comparison.EqualSlopes is { } slopes)
+                yield return Invariant($"{name}: one slope for both; slopes as unlike as seen come in {100 * slopes:0} % of trials by chance.");
+        }
+
+        if (result is { UsesSpeed: true, Slope: { } slope, CommonSpeed: { } common })
+        {
+            string unit = result.SpeedIsRollOut ? "m of roll-out" : "m/s";
+            yield return Invariant($"Speed moves the landing by {1000 * slope:+0;-0;0} mm for 1 {unit}; compared at {common:0.00} {unit}.");
+        }
     }
 
     private static double Paragraph(

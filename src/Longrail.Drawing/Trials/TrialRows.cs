@@ -11,8 +11,12 @@ internal static class TrialRows
     private const double Row = 68;
     private const double Head = 84;
 
-    /// <summary>How many rows a height has room for.</summary>
-    internal static int Room(double height) => Math.Max(0, (int)Math.Floor((height - Head) / Row));
+    /// <summary>How many rows a height has room for, in whole blocks where one fits.</summary>
+    internal static int Room(double height, int block)
+    {
+        int rows = Math.Max(1, (int)Math.Floor((height - Head) / Row));
+        return rows >= block ? rows - rows % block : rows;
+    }
 
     internal static void Draw(
         SvgWriter svg, TrialPlan plan, IReadOnlyList<TrialTurn> turns, double x, double y, double width)
@@ -30,7 +34,6 @@ internal static class TrialRows
             bool endsBlock = k == turns.Count - 1 || turns[k + 1].Block != turns[k].Block;
             (endsBlock ? thick : fine).Move(new SvgPoint(x, line)).Line(new SvgPoint(x + width, line));
             DrawTurn(svg, plan, turns[k], columns, x, line - Row / 2);
-            if (LookAfter(plan, turns[k]) is { } look) DrawLook(svg, x, line, width, look);
         }
 
         thick.Move(new SvgPoint(x, y + Head)).Line(new SvgPoint(x + width, y + Head));
@@ -44,6 +47,11 @@ internal static class TrialRows
         fine.Move(new SvgPoint(x + width, y + Head)).Line(new SvgPoint(x + width, bottom));
         svg.Path(fine, null, new Pen(Ink.Soft, Ink.Fine));
         svg.Path(thick, null, new Pen(Ink.Graphite, Ink.Medium));
+        for (int k = 0; k < turns.Count; k++)
+        {
+            if (LookAfter(plan, turns[k]) is { } look) DrawLook(svg, x, y + Head + (k + 1) * Row, width, look);
+        }
+
         svg.End();
     }
 

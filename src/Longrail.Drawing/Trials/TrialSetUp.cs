@@ -18,6 +18,14 @@ namespace Longrail.Drawing.Trials;
 /// <summary>The upper half of a trial's sheet: the table with the balls, and how to set up, strike and measure.</summary>
 internal sealed class TrialSetUp
 {
+    private static readonly string[] _reminders =
+    [
+        "Diamonds: of the ball's centre, counted at the nose, along 0-8 from the head, across 0-4 from the right.",
+        "Mark the places with reinforcement rings. A ball that stood wrong: set up again, that shot is not counted.",
+        "Another condition was played than the row says: write down the one that was played.",
+        "A poor stroke counts like any other; only what cannot be read is left empty.",
+    ];
+
     private readonly TrialPlan _plan;
     private readonly ReadyScene _scene;
     private readonly Trace _trace;
@@ -41,8 +49,7 @@ internal sealed class TrialSetUp
         TablePlan.Draw(svg, view, _table);
         DrawShot(svg, view);
         double below = view.Bottom + scale * TablePlan.RailWidth + TablePlan.Margin + 20;
-        DrawWords(svg, x, below, room, ["Balls stand for every shot as drawn; mark the places with reinforcement rings.",
-            "Diamonds: of the ball's centre, counted at the nose, along 0-8 from the head, across 0-4 from the right."], Ink.Small);
+        DrawWords(svg, x, below, room, _reminders, Ink.Small);
         DrawInstructions(svg, x + room + 30, y + 20, width - room - 30, height - 40);
     }
 

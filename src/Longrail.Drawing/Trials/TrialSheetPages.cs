@@ -35,8 +35,9 @@ internal sealed class TrialSheetPages
         double top = Frame + HeadHeight;
         double bottom = _height - Frame - FootHeight;
         double below = top + SetUpHeight;
-        int first = 2 * TrialRows.Room(bottom - below);
-        int other = 2 * TrialRows.Room(bottom - top);
+        int block = 2 * _plan.Conditions.Count;
+        int first = 2 * TrialRows.Room(bottom - below, block);
+        int other = 2 * TrialRows.Room(bottom - top, block);
         int pages = 1 + (int)Math.Ceiling(Math.Max(0, turns.Count - first) / (double)other);
         var drawn = new List<string>(pages);
         int from = 0;
@@ -89,8 +90,8 @@ internal sealed class TrialSheetPages
             new SvgPoint(Frame + Pad, Frame + 62), TextWidth.Fit(SvgText.Clean(Title), room, 44, bold: true),
             new TextStyle(44, Ink.Graphite, Bold: true));
         svg.Text(new SvgPoint(right, Frame + 62), number, new TextStyle(Ink.Body, Ink.Graphite, Anchor: TextAnchor.End));
-        string conditions = string.Join("    ", _plan.Conditions.Select(c => $"{c.Label} = {c.Value}"));
-        string line = $"{_plan.Path}:  {conditions}";
+        string conditions = string.Join(", ", _plan.Conditions.Select(c => $"{c.Label} = {c.Value}"));
+        string line = $"{_plan.Path}: {conditions}";
         svg.Text(
             new SvgPoint(Frame + Pad, Frame + 116), TextWidth.Fit(SvgText.Clean(line), right - Frame - Pad, 34, bold: true),
             new TextStyle(34, Ink.Graphite, Bold: true));

@@ -87,9 +87,19 @@ public static class TrialTableReader
                 ? Wrong([.. _errors])
                 : new TrialTableReading(
                     new TrialTable(
-                        _words, _shots, _columns.Landing >= 0, _columns.Speed >= 0, _columns.SpeedIsRollOut,
+                        Sorted(out IReadOnlyList<TrialShot> shots), shots, _columns.Landing >= 0, _columns.Speed >= 0, _columns.SpeedIsRollOut,
                         _columns.Made >= 0),
                     []);
+        }
+
+        // Without a plan the alphabet says which condition is the first.
+        private List<string> Sorted(out IReadOnlyList<TrialShot> shots)
+        {
+            shots = _shots;
+            if (_needs.Conditions is not null) return _words;
+            List<string> sorted = [.. _words.Order(StringComparer.OrdinalIgnoreCase)];
+            shots = [.. _shots.Select(shot => shot with { Condition = sorted.IndexOf(_words[shot.Condition]) })];
+            return sorted;
         }
 
         private string[] Cells() => [.. Enumerable.Range(0, _csv.FieldCount).Select(_csv.GetString)];
@@ -105,6 +115,7 @@ public static class TrialTableReader
                 return;
             }
 
+            if (IsUntouched(cells)) return;
             int before = _errors.Count;
             int number = Number(cells);
             int condition = Condition(cells[_columns.Condition].Trim());
@@ -112,16 +123,20 @@ public static class TrialTableReader
             double? speed = Measure(cells, _columns.Speed, _columns.SpeedFactor);
             bool? made = Made(cells);
             CheckRange(landing, speed);
-            // What was not read at all is not a shot yet: the template's empty rows.
-            if (_errors.Count == before && (landing ?? speed) is null && made is null && HasNoNote(cells)) return;
             if (_errors.Count == before)
                 _shots.Add(new TrialShot((int)_csv.LineNumber, number, condition, landing, speed, made));
         }
 
-        private bool HasNoNote(string[] cells)
+        // A row of the template that nobody has played yet: number and condition alone. A shot of which nothing could be
+        // read has a note.
+        private bool IsUntouched(string[] cells)
         {
-            int note = _columns.Names.ToList().IndexOf("note");
-            return note < 0 || string.IsNullOrWhiteSpace(cells[note]);
+            for (int i = 0; i < cells.Length; i++)
+            {
+                if (i != _columns.Shot && i != _columns.Condition && !string.IsNullOrWhiteSpace(cells[i])) return false;
+            }
+
+            return true;
         }
 
         private int Number(string[] cells)
