@@ -94,7 +94,8 @@ public sealed record PermutationTest(double P, int Dealings, bool IsExact)
             {
                 for (int k = block.Length - 1; k > 0; k--)
                 {
-                    int other = random.Next(k + 1);
+                    // A place is drawn with 32 bits: no place is favoured by more than one in a hundred million.
+                    int other = (int)((k + 1) * random.NextDouble());
                     (dealt[block[k]], dealt[block[other]]) = (dealt[block[other]], dealt[block[k]]);
                 }
             }
