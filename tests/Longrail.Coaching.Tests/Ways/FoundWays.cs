@@ -38,4 +38,14 @@ internal static class FoundWays
         Assert.True(aim.Found, $"{route.Pocket}: {aim.Failure}");
         return template with { Aim = aim.Aim };
     }
+
+    /// <summary>A stroke, played to the end.</summary>
+    internal static Trace Play(ShotSetup setup, Stroke stroke)
+    {
+        ShotBall cue = setup.Balls[0];
+        TipResult struck = TipContact.Strike(stroke, cue.Radius, cue.Mass, setup.Equipment.Cue);
+        ShotBall[] balls = [.. setup.Balls];
+        balls[0] = cue with { Start = new BallState(cue.Start.Position, struck.Velocity, struck.Spin) };
+        return ShotRunner.Run(setup with { Balls = balls, Stroke = new StrokeRecord(0, stroke, struck) });
+    }
 }

@@ -131,7 +131,7 @@ internal sealed class NextPot
             balls.Add(_request.Setup.Balls[i] with { Start = BallState.AtRest(place) });
         }
 
-        var player = new StrokePlayer(new ShotSetup(_request.Setup.Equipment, balls), cueBall, _player);
+        var player = new LayoutPlayer(new ShotSetup(_request.Setup.Equipment, balls), cueBall, _player);
         var template = new Stroke(pot.Approach, PotSpeed.Of(pot, _request.Setup.Equipment), 0, 0, _request.Elevation);
         if (PotAim.Of(player, cueBall, ball, pot, _contact, template) is not { } meant) return false;
         if (errors.Played(meant, number, player.Grip) is not { } stroke) return false;

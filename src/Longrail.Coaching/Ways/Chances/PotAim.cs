@@ -20,7 +20,7 @@ internal static class PotAim
     /// <param name="contact">Distance of the centres at the touch, metres.</param>
     /// <param name="template">The stroke; its aim is ignored.</param>
     public static Stroke? Of(
-        StrokePlayer player, int cueBall, int ball, PotLine pot, double contact, Stroke template)
+        LayoutPlayer player, int cueBall, int ball, PotLine pot, double contact, Stroke template)
     {
         // To the left by so much turns the ball to the right by distance over width as much: good enough for a first
         // step; after it the slope that was seen.

@@ -13,7 +13,7 @@ internal sealed class WayTrials(WayOddsRequest request, WayRoute route)
     /// luck, and are not promised to anybody.</summary>
     private const int StrayCushions = 1;
 
-    private readonly StrokePlayer _player = new(request.Setup, request.CueBall);
+    private readonly LayoutPlayer _player = new(request.Setup, request.CueBall);
 
     /// <summary>The stroke as it was meant.</summary>
     /// <param name="meant">The stroke.</param>

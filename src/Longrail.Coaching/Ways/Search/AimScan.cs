@@ -33,8 +33,14 @@ internal sealed class AimScan
         _squirt = player.Squirt(node.Stroke(0, elevation));
     }
 
-    /// <summary>The windows in which a wished route makes the ball.</summary>
-    internal List<RouteWindow> Windows()
+    /// <summary>The windows in which a wished route makes the ball, once <see cref="Run"/> has been called.</summary>
+    internal List<RouteWindow> Windows { get; } = [];
+
+    /// <summary>Wished routes that were seen to make the ball and scratch.</summary>
+    internal HashSet<RouteKey> Scratched { get; } = [];
+
+    /// <summary>Looks round the table.</summary>
+    internal void Run()
     {
         // The seam lies where no straight way to the object ball is.
         double start = (_rules.ObjectBallStart - _rules.CueBallStart).Angle + 1.9;
@@ -53,15 +59,17 @@ internal sealed class AimScan
             last = next;
         }
 
-        return Collect();
+        Collect();
     }
 
     private SeenShot At(double direction)
     {
-        SeenShot shot = _player.Play(_node.Stroke(direction - _squirt, _elevation));
+        SeenShot shot = _player.PlayToTheDrop(_node.Stroke(direction - _squirt, _elevation));
         shot.Direction = direction;
         return shot;
     }
+
+    private SeenShot ToTheEnd(double direction) => _player.Play(_node.Stroke(direction - _squirt, _elevation));
 
     /// <summary>Looks between two neighbours for as long as there is reason to; adds what it sees in order.</summary>
     private void Between(in SeenShot low, in SeenShot high)
@@ -136,38 +144,69 @@ internal sealed class AimScan
         return 0;
     }
 
-    private List<RouteWindow> Collect()
+    /// <summary>Runs of shots that send the object ball down by one route become windows; their edges are taken half
+    /// way to the neighbours.</summary>
+    private void Collect()
     {
-        var windows = new List<RouteWindow>();
-        int begun = -1;
-        for (int i = 0; i < _samples.Count; i++)
+        for (int first = 0; first < _samples.Count; first++)
         {
-            SeenShot shot = _samples[i];
-            bool wanted = _wish.Wants(shot);
-            if (begun >= 0 && (!wanted || shot.Route != _samples[begun].Route))
-            {
-                Add(windows, begun, i - 1);
-                begun = -1;
-            }
-
-            if (wanted && begun < 0) begun = i;
+            if (!_wish.Wants(_samples[first])) continue;
+            RouteKey route = _samples[first].Route;
+            int last = first;
+            while (last + 1 < _samples.Count && _wish.Wants(_samples[last + 1]) && _samples[last + 1].Route == route) last++;
+            double from = first == 0 ? _samples[0].Direction : 0.5 * (_samples[first].Direction + _samples[first - 1].Direction);
+            double to = last + 1 == _samples.Count
+                ? _samples[last].Direction
+                : 0.5 * (_samples[last].Direction + _samples[last + 1].Direction);
+            TakeOutScratches(route, from, to);
+            first = last;
         }
-
-        if (begun >= 0) Add(windows, begun, _samples.Count - 1);
-        return windows;
     }
 
-    /// <summary>A run of shots that make the ball becomes a window; its edges are taken half way to the
-    /// neighbours.</summary>
-    private void Add(List<RouteWindow> windows, int first, int last)
+    /// <summary>Leaves of a window what does not send the cue ball down as well.</summary>
+    private void TakeOutScratches(RouteKey route, double from, double to)
     {
-        double from = _samples[first].Direction;
-        double to = _samples[last].Direction;
-        if (first > 0) from = 0.5 * (from + _samples[first - 1].Direction);
-        if (last + 1 < _samples.Count) to = 0.5 * (to + _samples[last + 1].Direction);
-        double aim = from - _squirt;
-        double turned = Math.IEEERemainder(aim, 2 * Math.PI);
-        var window = new AimWindow(_node.Speed, _node.TipRight, _node.TipAbove, turned, turned + (to - from));
-        windows.Add(new RouteWindow(_samples[first].Route, _node, window));
+        int parts = Math.Clamp((int)Math.Ceiling((to - from) / SearchResolution.Scratch), 2, 16);
+        double begun = double.NaN;
+        double last = double.NaN;
+        bool made = false;
+        for (int i = 0; i < parts; i++)
+        {
+            double direction = from + (i + 0.5) * (to - from) / parts;
+            SeenShot shot = ToTheEnd(direction);
+            if (shot.Fate == ShotFate.Scratch) Scratched.Add(route);
+            bool makes = shot.Makes(route);
+            if (i == 0) begun = makes ? from : double.NaN;
+            else if (makes != made)
+            {
+                double edge = ScratchEdge(route, last, direction, made);
+                if (makes) begun = edge;
+                else Add(route, begun, edge);
+            }
+
+            last = direction;
+            made = makes;
+        }
+
+        if (made) Add(route, begun, to);
+    }
+
+    private double ScratchEdge(RouteKey route, double low, double high, bool lowMakes)
+    {
+        while (high - low > SearchResolution.Edge)
+        {
+            double middle = 0.5 * (low + high);
+            if (ToTheEnd(middle).Makes(route) == lowMakes) low = middle;
+            else high = middle;
+        }
+
+        return 0.5 * (low + high);
+    }
+
+    private void Add(RouteKey route, double from, double to)
+    {
+        double aim = Math.IEEERemainder(from - _squirt, 2 * Math.PI);
+        var window = new AimWindow(_node.Speed, _node.TipRight, _node.TipAbove, aim, aim + (to - from));
+        Windows.Add(new RouteWindow(route, _node, window));
     }
 }

@@ -5,8 +5,8 @@ namespace Longrail.Coaching.Ways.Search;
 /// <summary>How far a stroke may be off, found by stepping out on each side until the ball is missed and halving
 /// back.</summary>
 /// <remarks>The amount given still makes the ball; the amount and a hundredth more, or the least resolution more if
-/// that is more, does not. A gap of misses narrower than a step is stepped over; steps are at most a third of what has
-/// been passed.</remarks>
+/// that is more, does not. A gap of misses narrower than a step is stepped over: steps are half of what has been passed,
+/// and scratches are looked for at <see cref="ScratchLooks"/> places.</remarks>
 /// <param name="player">Plays the shots.</param>
 /// <param name="rules">The layout.</param>
 /// <param name="names">The balls' names.</param>
@@ -29,6 +29,9 @@ internal sealed class LeewayFinder(StrokePlayer player, RouteRules rules, IReadO
 
     /// <summary>Least resolution of the tip's place, metres.</summary>
     internal const double TipResolution = 0.02e-3;
+
+    /// <summary>Places along a side at which the cue ball is followed to the end.</summary>
+    private const int ScratchLooks = 3;
 
     private readonly LimitReader _limits = new(rules, names);
 
@@ -64,14 +67,53 @@ internal sealed class LeewayFinder(StrokePlayer player, RouteRules rules, IReadO
         return side.Limit == LeewayLimit.NotReached ? side with { Limit = LeewayLimit.Miscue } : side;
     }
 
+    /// <summary>Steps out to the first miss and halves back; then looks for scratches within.</summary>
     private LeewaySide Side(RouteKey route, Func<double, Stroke> off, double step, double largest, double resolution)
     {
         double made = 0;
-        while (made < largest)
+        LeewaySide? side = null;
+        while (made < largest && side is null)
         {
-            double trial = Math.Min(made + Math.Max(step, made / 3), largest);
-            SeenShot shot = player.Play(off(trial));
-            if (shot.Makes(route))
+            double trial = Math.Min(made + Math.Max(step, made / 2), largest);
+            SeenShot shot = player.PlayToTheDrop(off(trial));
+            if (shot.Drops(route)) made = trial;
+            else side = HalvedBack(route, off, made, trial, shot, resolution);
+        }
+
+        LeewaySide found = side ?? new LeewaySide(Math.Max(0, largest), LeewayLimit.NotReached);
+        return BeforeScratch(route, off, found, resolution);
+    }
+
+    private LeewaySide HalvedBack(
+        RouteKey route, Func<double, Stroke> off, double made, double missed, SeenShot miss, double resolution)
+    {
+        while (missed - made > ResolutionAt(made, resolution))
+        {
+            double middle = 0.5 * (made + missed);
+            SeenShot there = player.PlayToTheDrop(off(middle));
+            if (there.Drops(route))
+            {
+                made = middle;
+            }
+            else
+            {
+                missed = middle;
+                miss = there;
+            }
+        }
+
+        (LeewayLimit limit, string? ball) = _limits.Of(route, miss);
+        return new LeewaySide(made, limit, ball);
+    }
+
+    /// <summary>The side as found, or the nearer place from which on the cue ball goes down as well.</summary>
+    private LeewaySide BeforeScratch(RouteKey route, Func<double, Stroke> off, LeewaySide found, double resolution)
+    {
+        double made = 0;
+        for (int i = 1; i <= ScratchLooks; i++)
+        {
+            double trial = found.Amount * i / ScratchLooks;
+            if (player.Play(off(trial)).Makes(route))
             {
                 made = trial;
                 continue;
@@ -81,22 +123,13 @@ internal sealed class LeewayFinder(StrokePlayer player, RouteRules rules, IReadO
             while (missed - made > ResolutionAt(made, resolution))
             {
                 double middle = 0.5 * (made + missed);
-                SeenShot there = player.Play(off(middle));
-                if (there.Makes(route))
-                {
-                    made = middle;
-                }
-                else
-                {
-                    missed = middle;
-                    shot = there;
-                }
+                if (player.Play(off(middle)).Makes(route)) made = middle;
+                else missed = middle;
             }
 
-            (LeewayLimit limit, string? ball) = _limits.Of(route, shot);
-            return new LeewaySide(made, limit, ball);
+            return new LeewaySide(made, LeewayLimit.Scratch);
         }
 
-        return new LeewaySide(Math.Max(0, largest), LeewayLimit.NotReached);
+        return found;
     }
 }

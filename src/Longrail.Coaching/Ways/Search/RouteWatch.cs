@@ -6,6 +6,8 @@ using Longrail.Physics.Shots;
 namespace Longrail.Coaching.Ways.Search;
 
 /// <summary>Follows a shot at the object ball and sorts it, ending it as soon as its fate is decided.</summary>
+/// <param name="rules">The layout.</param>
+/// <param name="toTheEnd">Whether the cue ball is followed to the end once the object ball is down.</param>
 /// <remarks>
 /// A ball is <em>made by a route</em> when
 /// <list type="bullet">
@@ -20,12 +22,13 @@ namespace Longrail.Coaching.Ways.Search;
 /// ball's width of the jaw. So a ball along the rail is a straight pot, and a ball on a cushion that is driven into it
 /// and across is a bank.
 /// </remarks>
-internal struct RouteWatch(RouteRules rules) : IShotWatch
+internal struct RouteWatch(RouteRules rules, bool toTheEnd) : IShotWatch
 {
     /// <summary>Sine of the angle to the cushion below which a touch only leads along: 25 degrees.</summary>
     internal const double Glancing = 0.42;
 
     private readonly RouteRules _rules = rules;
+    private readonly bool _toTheEnd = toTheEnd;
     private Vec2 _legStart = rules.CueBallStart;
     private int _legs;
     private TailOfTouches _tail;
@@ -145,9 +148,9 @@ internal struct RouteWatch(RouteRules rules) : IShotWatch
         NotePlace(_rules.Edge.Place(pocket));
         Seen.ObjectBall = Seen.AllTouched.First(counted);
         Seen.Pocket = pocket;
-        Seen.Fate = _scratched ? ShotFate.Scratch : ShotFate.Made;
+        Seen.Fate = _scratched ? ShotFate.Scratch : _toTheEnd ? ShotFate.Made : ShotFate.Down;
         _decided = true;
-        return !_scratched;
+        return Seen.Fate == ShotFate.Made;
     }
 
     /// <summary>The object ball is down: all that is left to see is whether the cue ball stays up.</summary>

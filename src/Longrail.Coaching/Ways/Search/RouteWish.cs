@@ -11,8 +11,9 @@ internal sealed class RouteWish(WaySearchRequest request)
     /// <summary>The pockets asked for.</summary>
     internal PocketName[] Pockets { get; } = request.Pocket is { } pocket ? [pocket] : _all;
 
-    /// <summary>Whether a shot makes the ball by a route that is asked for.</summary>
-    internal bool Wants(in SeenShot shot) => shot.Fate == ShotFate.Made && Asks(shot.Route);
+    /// <summary>Whether a shot sends the object ball down by a route that is asked for, a scratch at the same time
+    /// apart.</summary>
+    internal bool Wants(in SeenShot shot) => shot.Fate is ShotFate.Down or ShotFate.Made && Asks(shot.Route);
 
     internal bool Asks(RouteKey route) =>
         route.ObjectBall.Count >= request.FewestRails && route.ObjectBall.Count <= request.MostRails

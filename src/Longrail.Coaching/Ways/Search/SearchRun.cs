@@ -6,7 +6,12 @@ namespace Longrail.Coaching.Ways.Search;
 internal sealed class SearchRun
 {
     /// <summary>The nodes' part of the progress, about their part of the time.</summary>
-    private const double NodesPart = 0.75;
+    private const double NodesPart = 0.7;
+
+    private const double WaysPart = 0.27;
+
+    /// <summary>So many nodes, centre ball at middling speeds, show what they find at once.</summary>
+    private const int ShownAtOnce = 3;
 
     private readonly WaySearchRequest _request;
     private readonly Action<FoundWay>? _found;
@@ -18,6 +23,7 @@ internal sealed class SearchRun
     private readonly Lock _lock = new();
     private readonly HashSet<RouteKey> _seen = [];
     private readonly Dictionary<RouteKey, FoundStroke> _firstStrokes = [];
+    private readonly HashSet<RouteKey> _scratched = [];
     private readonly List<RouteWindow>?[] _windows;
     private int _nodesDone;
     private long _played;
@@ -37,41 +43,67 @@ internal sealed class SearchRun
 
     internal WaySearchResult Run()
     {
+        // A set-up that no table could hold is refused here, before other threads see it.
+        new StrokePlayer(_request, _rules).PlayToTheDrop(_grid.Nodes[0].Stroke(0, _request.Elevation));
         Share(_grid.Nodes.Length, Scan);
         Dictionary<RouteKey, List<RouteWindow>> byRoute = ByRoute();
+        FoundWay[] ways = Ways(byRoute);
+        bool partial = _stop.IsCancellationRequested;
+        NoWay[] notPlayable = partial ? [] : NotPlayable(ways);
+        Report(1);
+        return new WaySearchResult(ways, notPlayable, partial, _played);
+    }
+
+    private FoundWay[] Ways(Dictionary<RouteKey, List<RouteWindow>> byRoute)
+    {
         RouteKey[] routes = [.. byRoute.Keys.Order()];
         var ways = new FoundWay?[routes.Length];
         int done = 0;
         Share(routes.Length, (i, player) =>
         {
             ways[i] = Way(player, routes[i], byRoute[routes[i]]);
-            Report(NodesPart + (1 - NodesPart) * Interlocked.Increment(ref done) / routes.Length);
+            Show(ways[i]);
+            Report(NodesPart + (WaysPart * Interlocked.Increment(ref done) / routes.Length));
         });
-        if (_stop.IsCancellationRequested)
+        // Stopped early: what has been shown with one stroke stays.
+        for (int i = 0; i < routes.Length && _stop.IsCancellationRequested; i++)
         {
-            for (int i = 0; i < routes.Length; i++)
-            {
-                if (ways[i] is null && _firstStrokes.TryGetValue(routes[i], out FoundStroke? stroke))
-                    ways[i] = Way(routes[i], [stroke], byRoute[routes[i]]);
-            }
+            if (ways[i] is null && _firstStrokes.TryGetValue(routes[i], out FoundStroke? stroke))
+                ways[i] = Way(routes[i], [stroke], byRoute[routes[i]]);
         }
 
-        FoundWay[] foundWays = [.. ways.OfType<FoundWay>()];
-        return new WaySearchResult(foundWays, [], _stop.IsCancellationRequested, _played);
+        return [.. ways.OfType<FoundWay>()];
+    }
+
+    private NoWay[] NotPlayable(FoundWay[] ways)
+    {
+        HashSet<RouteKey> found = [.. ways.Select(way => RouteKey.Of(way.Route))];
+        GeometricWay[] others = [.. new RouteGeometry(_request).Ways(_wish).Where(way => !found.Contains(way.Route))];
+        var finder = new NoWayFinder(_request, _grid);
+        var reasons = new NoWay[others.Length];
+        Share(others.Length, (i, player) => reasons[i] = finder.Of(others[i], _scratched.Contains(others[i].Route), player));
+        return [.. reasons.OfType<NoWay>().OrderBy(no => RouteKey.Of(no.Route))];
     }
 
     private void Scan(int index, StrokePlayer player)
     {
         GridNode node = _grid.Nodes[index];
-        List<RouteWindow> windows = new AimScan(player, _rules, _wish, node, _request.Elevation, _stop).Windows();
+        var scan = new AimScan(player, _rules, _wish, node, _request.Elevation, _stop);
+        scan.Run();
         if (_stop.IsCancellationRequested) return;
+        List<RouteWindow> windows = scan.Windows;
         _windows[index] = windows;
-        foreach (RouteKey route in windows.Select(w => w.Route).Distinct().Order()) ShowFirst(player, route, windows);
+        lock (_lock) _scratched.UnionWith(scan.Scratched);
+        if (index < ShownAtOnce)
+        {
+            foreach (RouteKey route in windows.Select(w => w.Route).Distinct().Order()) ShowFirst(route, windows);
+        }
+
         Report(NodesPart * Interlocked.Increment(ref _nodesDone) / _grid.Nodes.Length);
     }
 
     /// <summary>Shows a route that turns up for the first time.</summary>
-    private void ShowFirst(StrokePlayer player, RouteKey route, List<RouteWindow> windows)
+    private void ShowFirst(RouteKey route, List<RouteWindow> windows)
     {
         lock (_lock)
         {
@@ -80,11 +112,28 @@ internal sealed class SearchRun
 
         RouteWindow[] own = [.. windows.Where(w => w.Route == route)];
         if (_stop.IsCancellationRequested) return;
-        if (Chooser(player).First(route, own) is not { } stroke) return;
+        // With a player of its own: what is shown first depends on the threads, and must not be counted.
+        FoundStroke? stroke = Chooser(new StrokePlayer(_request, _rules)).First(route, own);
         lock (_lock)
         {
+            if (stroke is null)
+            {
+                _seen.Remove(route);
+                return;
+            }
+
             _firstStrokes[route] = stroke;
             _found?.Invoke(Way(route, [stroke], own));
+        }
+    }
+
+    /// <summary>Shows a way unless its route has been shown before.</summary>
+    private void Show(FoundWay? way)
+    {
+        if (way is null) return;
+        lock (_lock)
+        {
+            if (_seen.Add(RouteKey.Of(way.Route))) _found?.Invoke(way);
         }
     }
 
@@ -98,7 +147,7 @@ internal sealed class SearchRun
         new(route.ToRoute(), strokes, [.. windows.Select(w => w.Window)]);
 
     private StrokeChooser Chooser(StrokePlayer player) =>
-        new(player, new LeewayFinder(player, _rules, _request.BallNames), _request.Player, _request.Elevation);
+        new(new LeewayFinder(player, _rules, _request.BallNames), _request.Player, _request.Elevation);
 
     private Dictionary<RouteKey, List<RouteWindow>> ByRoute()
     {

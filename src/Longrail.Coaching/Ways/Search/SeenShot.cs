@@ -27,8 +27,8 @@ internal struct SeenShot
     /// <summary>Every cushion that the object ball touches, in order; one cushion twice in a row counts once.</summary>
     internal CushionList AllTouched;
 
-    /// <summary>Where the object ball goes down; meaningful for <see cref="ShotFate.Made"/> and
-    /// <see cref="ShotFate.Scratch"/>.</summary>
+    /// <summary>Where the object ball goes down; meaningful for <see cref="ShotFate.Made"/>,
+    /// <see cref="ShotFate.Down"/> and <see cref="ShotFate.Scratch"/>.</summary>
     internal PocketName Pocket;
 
     /// <summary>Whether the object ball is met.</summary>
@@ -49,6 +49,9 @@ internal struct SeenShot
     internal int EdgeCount;
 
     internal readonly RouteKey Route => new(CueBall, ObjectBall, Pocket);
+
+    /// <summary>Whether the object ball goes down by a route; the cue ball may yet follow it.</summary>
+    internal readonly bool Drops(RouteKey route) => Fate is ShotFate.Down or ShotFate.Made && Route == route;
 
     internal readonly bool Makes(RouteKey route) => Fate == ShotFate.Made && Route == route;
 }

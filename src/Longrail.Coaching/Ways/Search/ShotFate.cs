@@ -34,6 +34,9 @@ internal enum ShotFate
     /// <summary>The object ball stops on its way.</summary>
     ObjectBallStops,
 
+    /// <summary>The object ball goes down by the route; the cue ball was not followed farther.</summary>
+    Down,
+
     /// <summary>The object ball goes down by the route, and so does the cue ball.</summary>
     Scratch,
 

@@ -5,14 +5,17 @@ namespace Longrail.Coaching.Ways.Search;
 
 /// <summary>Chooses the strokes of a route that are worth naming: wide windows that differ in speed or tip, centre
 /// ball among them, each with its leeway.</summary>
-/// <param name="player">Plays the shots.</param>
 /// <param name="leeways">Finds leeways.</param>
 /// <param name="who">Whose errors count.</param>
 /// <param name="elevation">The butt's elevation, radians.</param>
-internal sealed class StrokeChooser(StrokePlayer player, LeewayFinder leeways, Player who, double elevation)
+internal sealed class StrokeChooser(LeewayFinder leeways, Player who, double elevation)
 {
     /// <summary>Most strokes that are named for a route.</summary>
     private const int Most = 4;
+
+    /// <summary>A window narrower than this many of the player's standard deviations of aim is hit one time in
+    /// ten.</summary>
+    private const double Hopeless = 0.25;
 
     /// <summary>Speeds nearer than this many steps of the grid count as the same choice.</summary>
     private const int SpeedsApart = 2;
@@ -24,9 +27,14 @@ internal sealed class StrokeChooser(StrokePlayer player, LeewayFinder leeways, P
         var chosen = new List<(FoundStroke Stroke, double Worth)>();
         var taken = new List<GridNode>();
         RouteWindow[] byWidth = [.. windows.OrderByDescending(w => w.Window.Width)];
-        Take(route, byWidth.Where(w => w.Node.TipIndex == 0), 1, taken, chosen);
-        Take(route, byWidth, Most, taken, chosen);
+        double widest = byWidth[0].Window.Width;
+        // What hardly anybody could play is named once.
+        bool hopeless = widest < Hopeless * who.Aim;
+        if (!hopeless) Take(route, byWidth.Where(w => w.Node.TipIndex == 0 && w.Window.Width > widest / 3), 1, taken, chosen);
+        Take(route, byWidth.Where(w => w.Window.Width > widest / 3), hopeless ? 1 : Most, taken, chosen);
+        if (chosen.Count == 0) Take(route, byWidth, 1, taken, chosen);
         if (chosen.Count == 0) return [];
+        if (hopeless) return [chosen[0].Stroke];
         chosen.Sort((a, b) => b.Worth.CompareTo(a.Worth));
         if (Centred(route, chosen[0].Stroke) is { } better && Worth(better.Leeway, better.Stroke) is var worth
             && worth > chosen[0].Worth)
@@ -107,7 +115,4 @@ internal sealed class StrokeChooser(StrokePlayer player, LeewayFinder leeways, P
         double narrower = Math.Max(Math.Min(less.Amount, more.Amount), 1e-9);
         return error * error / (narrower * narrower);
     }
-
-    /// <summary>How many shots were played for it.</summary>
-    internal long Played => player.Played;
 }

@@ -10,7 +10,9 @@ internal sealed class StrokeGrid
     private const double Slowest = 0.7;
 
     private const double Fastest = 6.0;
-    private const int SpeedCount = 9;
+    private const int SpeedCount = 7;
+
+    private const int FirstDiagonal = 5;
 
     /// <summary>Distance of the tip positions from the centre over the miscue limit.</summary>
     private const double Ring = 0.8;
@@ -37,6 +39,8 @@ internal sealed class StrokeGrid
             {
                 // Middling speeds first: that is where a player looks first.
                 int speed = SpeedCount / 2 + (i % 2 == 0 ? i / 2 : -(i + 1) / 2);
+                // The diagonals lie between their neighbours: every other speed will do.
+                if (tip >= FirstDiagonal && speed % 2 == 0) continue;
                 nodes.Add(new GridNode(speed, tip, Speeds[speed], right * Ring * limit, above * Ring * limit));
             }
         }

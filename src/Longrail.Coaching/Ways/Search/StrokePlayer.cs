@@ -35,14 +35,21 @@ internal sealed class StrokePlayer
     /// <summary>The angle from the stick to the way of the ball, radians, positive to the left.</summary>
     internal double Squirt(in Stroke stroke) => Strike(stroke with { Aim = 0 }).Squirt;
 
-    internal SeenShot Play(in Stroke stroke)
+    /// <summary>Plays a stroke to its end if it makes the ball, otherwise to the miss.</summary>
+    internal SeenShot Play(in Stroke stroke) => Play(stroke, toTheEnd: true);
+
+    /// <summary>Plays a stroke until the object ball's fate is decided: whether the cue ball goes down after it is left
+    /// open, and the shot costs half as much.</summary>
+    internal SeenShot PlayToTheDrop(in Stroke stroke) => Play(stroke, toTheEnd: false);
+
+    private SeenShot Play(in Stroke stroke, bool toTheEnd)
     {
         TipResult struck = Strike(stroke);
         _balls[_rules.CueBall] = _cueBall with
         {
             Start = new BallState(_cueBall.Start.Position, struck.Velocity, struck.Spin),
         };
-        var watch = new RouteWatch(_rules);
+        var watch = new RouteWatch(_rules, toTheEnd);
         _player.Play(_setup, _options, ref watch);
         Played++;
         watch.Seen.Direction = stroke.Aim + struck.Squirt;

@@ -5,7 +5,7 @@ using Longrail.Physics.Shots;
 namespace Longrail.Coaching.Ways.Chances;
 
 /// <summary>One layout, played with one stroke after another.</summary>
-internal sealed class StrokePlayer
+internal sealed class LayoutPlayer
 {
     /// <summary>Longer than any shot on a table; a search must not hang on a freak.</summary>
     private static readonly ShotOptions _options = new(MaxTime: 60, MaxEvents: 5_000);
@@ -19,7 +19,7 @@ internal sealed class StrokePlayer
     /// <param name="setup">Equipment and balls at rest.</param>
     /// <param name="cueBall">Index of the ball that is struck.</param>
     /// <param name="player">One to play with that has been used before, and is warm.</param>
-    public StrokePlayer(ShotSetup setup, int cueBall, ShotPlayer? player = null)
+    public LayoutPlayer(ShotSetup setup, int cueBall, ShotPlayer? player = null)
     {
         _player = player ?? new ShotPlayer();
         _balls = [.. setup.Balls];
