@@ -55,8 +55,9 @@ public static class LongrailApp
             .WithExample(
                 "contrast", "scenes/bank-alone-firm.json", "--vary", "stroke.tip.right=\"-1/8 tip,0,1/8 tip\"", "--hold", "path");
         config.AddCommand<WaysCommand>("ways").WithData(streams).WithDescription(WaysCommand.Description)
-            .WithExample("ways", "scenes/first-bank.json", "--ball", "9")
-            .WithExample("ways", "scenes/first-bank.json", "--ball", "9", "--rails", "1..2", "--picture", "ways.svg");
+            .WithExample("ways", "scenes/which-bank.json", "--ball", "9", "--next", "8")
+            .WithExample(
+                "ways", "scenes/which-bank.json", "--ball", "9", "--rails", "1..2", "--kick-rails", "0", "--picture", "ways.svg");
         AddTrial(config, streams);
     }
 

@@ -48,7 +48,7 @@ public static class WaysText
         string pocket = request.Pocket is { } only ? $", into {TableWords.Of(only)} only" : "";
         string kicks = request.MostKickRails == 0 ? "no kicks" : $"kicks off up to {request.MostKickRails}";
         string rails = request.FewestRails == request.MostRails
-            ? $"{request.MostRails} rails"
+            ? request.MostRails == 1 ? "1 rail" : $"{request.MostRails} rails"
             : $"{request.FewestRails} to {request.MostRails} rails";
         Lines(
             text,
@@ -84,7 +84,7 @@ public static class WaysText
             Way way = answer.Ways[k];
             Lines(text, [$"{VariantLetter.Of(k)}: {way.Words}"]);
             foreach ((string name, string words) in WayDetails.Of(answer.Request, way))
-                Lines(text, [$"  {name,-6}  {words}"]);
+                Lines(text, PlainText.Wrapped(words, Width, $"  {name,-6}  ", "          "));
             Lines(text, [""]);
         }
     }

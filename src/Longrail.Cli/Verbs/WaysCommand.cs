@@ -31,7 +31,7 @@ internal sealed class WaysCommand : Command<WaysSettings>
             return ExitCode.BadInput;
         }
 
-        if (PlayerInput.Read(settings.Player, streams.Error) is not { } player)
+        if (PlayerInput.Read(settings.Player, streams) is not { } player)
             return ExitCode.BadInput;
         ReadyScene? scene = SceneInput.ReadLayout(settings.File, streams, out int exitCode);
         if (scene is null)

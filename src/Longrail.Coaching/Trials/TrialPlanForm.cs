@@ -79,9 +79,15 @@ public static class TrialPlanForm
         Target = file.Target is { } target ? TableWords.Cushion(target) : null,
         Diamond = file.Diamond,
         Pocket = file.Pocket is { } pocket ? TableWords.Pocket(pocket) : null,
-        Player = new Player(
-            file.Player.Name, file.Player.Aim, file.Player.Speed, file.Player.TipAcross, file.Player.TipUp,
-            file.Player.Elevation),
+        Player = PlayerPresets.Default with
+        {
+            Name = file.Player.Name,
+            Aim = file.Player.Aim,
+            Speed = file.Player.Speed,
+            TipAcross = file.Player.TipAcross,
+            TipUp = file.Player.TipUp,
+            Elevation = file.Player.Elevation,
+        },
         LandingReading = file.LandingReading,
         SpeedReading = file.SpeedReading,
         Power = file.Power,

@@ -1,4 +1,5 @@
 using Longrail.Coaching.Statistics;
+using Longrail.Coaching.Ways.Kisses;
 
 namespace Longrail.Coaching.Ways;
 
@@ -43,6 +44,10 @@ public sealed record Way
 
     /// <summary>The next shot, when one was asked for.</summary>
     public NextShot? Next { get; init; }
+
+    /// <summary>How to get round a double kiss, the smallest change first; empty where none threatens, or nothing
+    /// helps, or the way is not one of the first few.</summary>
+    public IReadOnlyList<KissEscape> RoundTheKiss { get; init; } = [];
 
     /// <summary>The chance by which ways are ranked: of the whole plan, or of this ball where no next one was
     /// asked for.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Longrail.Coaching.Ways.Chances;
+using Longrail.Coaching.Ways.Kisses;
 using Longrail.Coaching.Ways.Search;
 
 namespace Longrail.Coaching.Ways;
@@ -19,6 +20,12 @@ internal sealed class WaysRun
     /// <summary>Strokes from which rough odds are counted, of the candidate with the most leeway; their interval is as
     /// wide as it should be.</summary>
     internal const int RoughStrokes = 100;
+
+    /// <summary>How many ways at the head of the list are helped round a double kiss.</summary>
+    internal const int Helped = 3;
+
+    // A gap that small, or a kiss that often, is in the player's way.
+    private const double RareKiss = 0.05;
 
     // Where the stages end, as parts of the whole.
     private const double SearchEnds = 0.6;
@@ -51,8 +58,8 @@ internal sealed class WaysRun
         if (!isWhole)
             AddInAHurry(found.Ways, ways);
 
-        IReadOnlyList<Way> ranked = Ranked(ways);
-        string? reason = ranked.Count < 2 ? null : WayRanking.Reason(ranked[0], ranked[1], _question.Request);
+        Way[] ranked = RoundTheKiss(Ranked(ways), found.Ways);
+        string? reason = ranked.Length < 2 ? null : WayRanking.Reason(ranked[0], ranked[1], _question.Request);
         return new WaysAnswer(_question.Request, ranked, found.NotPlayable, reason, !isWhole, found.ShotsPlayed);
     }
 
@@ -100,6 +107,28 @@ internal sealed class WaysRun
             ways[i] ??= _early.GetValueOrDefault(found[i].Route);
         using var hurry = new CancellationTokenSource(_lastWords);
         AddRough(found, ways, _reporter.Part("rough odds", 1, 1), hurry.Token);
+    }
+
+    private Way[] RoundTheKiss(IReadOnlyList<Way> ranked, IReadOnlyList<FoundWay> found)
+    {
+        Way[] ways = [.. ranked];
+        int[] threatened =
+        [
+            .. Enumerable.Range(0, Math.Min(Helped, ways.Length)).Where(i => ways[i].Kiss is { } kiss
+                && (kiss.Gap < KissQuestion.UsualClearance || kiss.Kisses.Share > RareKiss)),
+        ];
+        ForEach(threatened, _reporter.Part("kisses", 1, 1), i =>
+        {
+            try
+            {
+                ways[i] = ways[i] with { RoundTheKiss = _parts.RoundTheKiss(_question, ways[i], found, _stop) };
+            }
+            catch (OperationCanceledException)
+            {
+                // The way stands without.
+            }
+        });
+        return ways;
     }
 
     private void ForEach(int[] places, IProgress<double> progress, Action<int> action)

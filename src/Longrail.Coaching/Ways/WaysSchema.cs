@@ -19,7 +19,7 @@ public static class WaysSchema
     private static readonly string[] _wayFields =
     [
         "letter", "words", "route", "plan", "made", "scratch", "cut", "hitFraction", "stroke", "aimPoint", "leeway",
-        "kiss", "rest", "next", "windows", "scene",
+        "kiss", "roundTheKiss", "rest", "next", "windows", "scene",
     ];
 
     /// <summary>The schema as text.</summary>
@@ -83,15 +83,7 @@ public static class WaysSchema
         WriteOdds(json, "scratch", "The chance that the cue ball goes down.");
         Number(json, "cut", "The cut, positive to the left.");
         Share(json, "hitFraction", "How full the hit is: 1 is full.");
-        Field(json, "stroke", "The stroke, as in a scene.", () => Closed(
-            json, ["aim", "speed", "tipRight", "tipAbove", "elevation"], _ =>
-            {
-                Number(json, "aim", "Direction of the stick.");
-                Number(json, "speed", "The ball's speed as it leaves the tip.", least: 0);
-                Number(json, "tipRight", "Where tip and ball touch, to the right of the centre.");
-                Number(json, "tipAbove", "Where tip and ball touch, above the centre.");
-                Number(json, "elevation", "How far the butt is raised.", least: 0);
-            }));
+        WriteStroke(json);
         Field(json, "aimPoint", "Where the line of the stick reaches a cushion's nose.", () => Closed(
             json, ["cushion", "diamonds"], _ =>
             {
@@ -100,6 +92,7 @@ public static class WaysSchema
             }));
         WriteLeeway(json);
         WriteKiss(json);
+        List(json, "roundTheKiss", "Changes that clear a double kiss, the smallest first.", () => WriteEscape(json));
         WriteRest(json);
         WriteNext(json);
         List(json, "windows", "Ranges of aims that were seen to make the ball by this route.", () => WriteWindow(json));
@@ -121,6 +114,28 @@ public static class WaysSchema
             Cushions(json, "objectBall", "Cushions of the object ball, in order.");
             Words(json, "pocket", "Where the object ball goes down.", [.. TableWords.Pockets]);
         }));
+
+    private static void WriteStroke(Utf8JsonWriter json) =>
+        Field(json, "stroke", "The stroke, as in a scene.", () => Closed(
+            json, ["aim", "speed", "tipRight", "tipAbove", "elevation"], _ =>
+            {
+                Number(json, "aim", "Direction of the stick.");
+                Number(json, "speed", "The ball's speed as it leaves the tip.", least: 0);
+                Number(json, "tipRight", "Where tip and ball touch, to the right of the centre.");
+                Number(json, "tipAbove", "Where tip and ball touch, above the centre.");
+                Number(json, "elevation", "How far the butt is raised.", least: 0);
+            }));
+
+    private static void WriteEscape(Utf8JsonWriter json) =>
+        Closed(json, ["change", "amount", "gap", "route", "stroke"], _ =>
+        {
+            Words(json, "change", "The one thing that is changed.", [.. WaysTerms.Changes]);
+            Number(
+                json, "amount", "By how much: radians of cut to the left, m/s faster, metres of tip to the right or up.");
+            Number(json, "gap", "The kiss gap then.", least: 0);
+            WriteRoute(json);
+            WriteStroke(json);
+        });
 
     private static void WriteLeeway(Utf8JsonWriter json)
     {

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Longrail.Coaching.Contrasts;
 using Longrail.Coaching.Players;
 using Longrail.Coaching.Statistics;
+using Longrail.Coaching.Ways.Kisses;
 using Longrail.Coaching.Ways.Words;
 using Longrail.Physics.Contacts;
 using Longrail.Physics.Equipment;
@@ -79,20 +80,17 @@ public static class WaysWriter
         WriteOdds(json, "scratch", way.Scratch);
         json.WriteNumber("cut", way.Cut);
         json.WriteNumber("hitFraction", way.HitFraction);
-        Stroke stroke = way.Stroke.Stroke;
-        json.WriteStartObject("stroke");
-        json.WriteNumber("aim", stroke.Aim);
-        json.WriteNumber("speed", stroke.Speed);
-        json.WriteNumber("tipRight", stroke.OffsetRight);
-        json.WriteNumber("tipAbove", stroke.OffsetAbove);
-        json.WriteNumber("elevation", stroke.Elevation);
-        json.WriteEndObject();
+        WriteStroke(json, way.Stroke.Stroke);
         json.WriteStartObject("aimPoint");
         json.WriteString("cushion", TableWords.Of(way.AimPoint.Cushion));
         json.WriteNumber("diamonds", way.AimPoint.Diamonds);
         json.WriteEndObject();
         WriteLeeway(json, way.Stroke.Leeway);
         WriteKiss(json, way.Kiss);
+        json.WriteStartArray("roundTheKiss");
+        foreach (KissEscape escape in way.RoundTheKiss)
+            WriteEscape(json, escape);
+        json.WriteEndArray();
         WriteRest(json, way.Rest);
         WriteNext(json, way.Next);
         json.WriteStartArray("windows");
@@ -178,6 +176,28 @@ public static class WaysWriter
         json.WriteNumber("low", kiss.Low);
         json.WriteNumber("high", kiss.High);
         WriteOdds(json, "kisses", kiss.Kisses);
+        json.WriteEndObject();
+    }
+
+    private static void WriteEscape(Utf8JsonWriter json, KissEscape escape)
+    {
+        json.WriteStartObject();
+        json.WriteString("change", WaysTerms.Of(escape.Change));
+        json.WriteNumber("amount", escape.Amount);
+        json.WriteNumber("gap", escape.Gap);
+        WriteRoute(json, escape.Route);
+        WriteStroke(json, escape.Stroke);
+        json.WriteEndObject();
+    }
+
+    private static void WriteStroke(Utf8JsonWriter json, Stroke stroke)
+    {
+        json.WriteStartObject("stroke");
+        json.WriteNumber("aim", stroke.Aim);
+        json.WriteNumber("speed", stroke.Speed);
+        json.WriteNumber("tipRight", stroke.OffsetRight);
+        json.WriteNumber("tipAbove", stroke.OffsetAbove);
+        json.WriteNumber("elevation", stroke.Elevation);
         json.WriteEndObject();
     }
 

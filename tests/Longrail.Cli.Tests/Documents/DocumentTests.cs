@@ -45,6 +45,7 @@ public sealed partial class DocumentTests : IDisposable
             .Select(command => command.Text.Split(' ')[0])];
         Assert.Contains("shoot", verbs);
         Assert.Contains("contrast", verbs);
+        Assert.Contains("ways", verbs);
     }
 
     [Fact]

@@ -17,7 +17,7 @@ internal sealed class TrialPlanCommand : Command<TrialPlanSettings>
     public override int Execute(CommandContext context, TrialPlanSettings settings, CancellationToken cancellationToken)
     {
         var streams = (ProgramStreams)context.Data!;
-        if (PlayerInput.Read(settings.Player, streams.Error) is not { } player) return ExitCode.BadInput;
+        if (PlayerInput.Read(settings.Player, streams) is not { } player) return ExitCode.BadInput;
         ReadyScene? scene = SceneInput.Read(settings.File, streams, out int exitCode);
         if (scene is null) return exitCode;
         TrialPlanAnswer answer = TrialPlanner.Plan(

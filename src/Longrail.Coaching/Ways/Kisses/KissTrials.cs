@@ -39,7 +39,7 @@ internal sealed class KissTrials
     /// <summary>A stroke, played.</summary>
     public KissTrial Play(Stroke stroke, WayRoute route)
     {
-        var watch = new RouteWatch(_rules);
+        var watch = new RouteWatch(_rules, toTheEnd: true);
         _player.Play(stroke, ref watch);
         SeenShot seen = watch.Seen;
         bool kisses = seen.Fate == ShotFate.DoubleKiss;

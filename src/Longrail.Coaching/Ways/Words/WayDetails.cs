@@ -1,3 +1,4 @@
+using Longrail.Coaching.Ways.Kisses;
 using Longrail.Physics.Contacts;
 using Longrail.Physics.Equipment;
 using Longrail.Scenes;
@@ -34,6 +35,8 @@ public static class WayDetails
             + $"cue ball down in {WaysTable.Percent(way.Scratch)} %"));
         if (way.Kiss is { } kiss)
             lines.Add(("kiss", Kiss(kiss)));
+        if (way.RoundTheKiss.Count > 0)
+            lines.Add(("", "clears with " + string.Join("; ", way.RoundTheKiss.Select(e => Escape(e, radius, equipment.Cue)))));
         if (way.Rest is { } rest)
             lines.Add(("rests", Rest(rest, equipment.Table)));
         if (way.Next is { } next)
@@ -76,6 +79,22 @@ public static class WayDetails
         string gap = kiss.Gap > 0 ? Invariant($"gap {Gap(kiss.Gap)} mm") : "double kiss as meant";
         return $"{gap}, nine in ten {Gap(kiss.Low)} to {Gap(kiss.High)} mm; "
             + $"double kiss {WaysTable.Percent(kiss.Kisses)} %";
+    }
+
+    private static string Escape(KissEscape escape, double radius, CueSpec cue)
+    {
+        double tips = Math.Abs(StrokeWords.Eighths(escape.Amount, radius, cue) / 8);
+        double size = Math.Abs(escape.Amount);
+        bool isPlus = escape.Amount > 0;
+        string change = escape.Change switch
+        {
+            KissChange.Cut => Invariant($"the cut {size * Degrees:0.0} deg further {(isPlus ? "left" : "right")}"),
+            KissChange.Speed => Invariant($"{size:0.00} m/s {(isPlus ? "faster" : "slower")}"),
+            KissChange.Side => Invariant($"the tip {tips:0.00} tip further {(isPlus ? "right" : "left")}"),
+            KissChange.Height => Invariant($"the tip {tips:0.00} tip {(isPlus ? "higher" : "lower")}"),
+            _ => WayWords.Of(escape.Route),
+        };
+        return $"{change} (gap {Gap(escape.Gap)} mm)";
     }
 
     // Under a centimetre a millimetre is much.

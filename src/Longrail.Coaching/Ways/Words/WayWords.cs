@@ -100,6 +100,8 @@ public static class WayWords
         IReadOnlyList<CushionName> off = route.ObjectBall;
         if (off.Count > 1)
             return $"{Count(off.Count)}-rail bank";
+        if (OnCushion(off[0], route.Pocket))
+            return "bank";
         bool sidePocket = route.Pocket is PocketName.LeftSide or PocketName.RightSide;
         bool across = off[0] is CushionName.Left or CushionName.Right;
         return (across, sidePocket) switch
@@ -110,6 +112,15 @@ public static class WayWords
             _ => "bank along the table",
         };
     }
+
+    // A rebound into a pocket at the cushion's own end has no name: it takes a kiss or a jaw to play it.
+    private static bool OnCushion(CushionName cushion, PocketName pocket) => cushion switch
+    {
+        CushionName.Head => pocket is PocketName.HeadLeft or PocketName.HeadRight,
+        CushionName.Foot => pocket is PocketName.FootLeft or PocketName.FootRight,
+        CushionName.Left => pocket is PocketName.HeadLeft or PocketName.LeftSide or PocketName.FootLeft,
+        _ => pocket is PocketName.HeadRight or PocketName.RightSide or PocketName.FootRight,
+    };
 
     private static string List(IReadOnlyList<CushionName> cushions) => cushions.Count switch
     {

@@ -18,7 +18,9 @@ public static class WaysNotes
         ArgumentNullException.ThrowIfNull(answer);
         return
         [
-            .. answer.NotPlayable.GroupBy(way => (way.Reason, way.Ball)).OrderBy(group => Rank(group.Key.Reason))
+            .. answer.NotPlayable.OrderBy(way => way.Route.CueBall.Count).ThenBy(way => way.Route.ObjectBall.Count)
+                .GroupBy(way => (way.Reason, way.Ball))
+                .OrderBy(group => group.First().Route.CueBall.Count).ThenBy(group => Rank(group.Key.Reason))
                 .ThenBy(group => group.Key.Ball, StringComparer.Ordinal)
                 .Select(group => $"{WayWords.Of(group.First())}: {Named([.. group])}"),
         ];

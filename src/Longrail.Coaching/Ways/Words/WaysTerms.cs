@@ -1,3 +1,5 @@
+using Longrail.Coaching.Ways.Kisses;
+
 namespace Longrail.Coaching.Ways.Words;
 
 /// <summary>The words of ways files and of the command line.</summary>
@@ -16,6 +18,14 @@ public static class WaysTerms
         "cue-ball-blocked", "object-ball-blocked", "too-thin", "runs-out-of-speed", "double-kiss", "scratch",
         "does-not-lead-there",
     ];
+
+    private static readonly string[] _changes = ["cut", "speed", "side", "height", "route"];
+
+    /// <summary>What is changed to get round a double kiss, in the order of <see cref="KissChange"/>.</summary>
+    public static IReadOnlyList<string> Changes => _changes;
+
+    /// <summary>The word for what is changed.</summary>
+    public static string Of(KissChange change) => _changes[(int)change];
 
     /// <summary>The orders, in the order of <see cref="WaysOrder"/>.</summary>
     public static IReadOnlyList<string> Orders => _orders;
