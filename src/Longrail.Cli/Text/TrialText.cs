@@ -101,7 +101,7 @@ public static class TrialText
 
     private static string Decision(TrialPlan plan)
     {
-        if (!plan.IsAffordable) return Invariant($"No: {plan.MostShots} shots of each will not do.");
+        if (!plan.IsAffordable) return "No affordable number of shots will do.";
         string measure = plan.Measure == TrialMeasure.Made
             ? "count makes and misses"
             : plan.UsesSpeed ? "measure where the ball lands and how fast it was struck" : "measure where the ball lands";

@@ -38,7 +38,7 @@ internal static class TrialAdvice
             advice.Add(worst.Shots <= plan.MostShots
                 ? Invariant($"{plan.MostShots} shots of each will not do: {worst.Shots} would, but not with that many looks.")
                 : Invariant($"{plan.MostShots} shots of each will not do: it takes {Number(worst.Shots)} to see ")
-                    + $"{Effect(worst)} {Invariant($"{100 * plan.Power:0}")} times in 100.");
+                    + $"{Effect(worst)}, in {Invariant($"{100 * plan.Power:0}")} trials of 100.");
         }
 
         if (worst?.SeenWithMost is { } seen)
@@ -70,7 +70,7 @@ internal static class TrialAdvice
 
     private static string Words(TrialMeasure measure, bool usesSpeed) => measure == TrialMeasure.Made
         ? "makes and misses"
-        : usesSpeed ? "where the ball lands, and the speed of every stroke" : "where the ball lands";
+        : usesSpeed ? "where the ball lands and the speed of every stroke" : "where the ball lands";
 
     private static string Effect(TrialNeed need) => need.Measure == TrialMeasure.Made
         ? Invariant($"a difference of {100 * Math.Abs(need.Effect):0.#} makes in 100")
