@@ -23,8 +23,8 @@ public static class PictureFile
         Write(path, Bytes(svg, Path.GetExtension(path).ToLowerInvariant()));
     }
 
-    /// <summary>Writes a picture of several pages: one PDF, or as many SVGs or PNGs, of which the second is called NAME-2
-    /// and so on. Each file is written whole or not at all.</summary>
+    /// <summary>Writes a picture of several pages: one PDF, or as many SVGs or PNGs, of which the second is called
+    /// NAME-2 and so on. Each file is written whole or not at all.</summary>
     /// <param name="pages">The pages as SVG text; one or more.</param>
     /// <param name="path">The file; ends in .svg, .png or .pdf.</param>
     /// <exception cref="PictureException">Another ending, a place that cannot be written, or no font to set the text

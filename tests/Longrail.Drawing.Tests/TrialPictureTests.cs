@@ -9,7 +9,8 @@ namespace Longrail.Drawing.Tests;
 
 public partial class TrialPictureTests
 {
-    private static readonly TrialPlan _plan = TrialPlanForm.Read(File.ReadAllBytes(Repository("clean-or-dirty.plan.json"))).Plan!;
+    private static readonly TrialPlan _plan =
+        TrialPlanForm.Read(File.ReadAllBytes(Repository("clean-or-dirty.plan.json"))).Plan!;
 
     [Theory]
     [InlineData(Paper.A4, 2100, 2970)]
@@ -26,7 +27,8 @@ public partial class TrialPictureTests
             XElement frame = SvgReading.All(root, "rect").First();
             Assert.Equal((width, height), (SvgReading.Value(frame, "width"), SvgReading.Value(frame, "height")));
             // Every row's rule lies above the foot.
-            Assert.All(SvgReading.Within(root, "rows", "text"), text => Assert.InRange(SvgReading.Value(text, "y"), 0, height - 180));
+            Assert.All(SvgReading.Within(root, "rows", "text"), text =>
+                Assert.InRange(SvgReading.Value(text, "y"), 0, height - 180));
         });
     }
 
@@ -35,7 +37,8 @@ public partial class TrialPictureTests
     {
         TrialPlan plan = _plan with { Looks = [30, 60], MostShots = 60 };
         XElement[] pages = [.. TrialSheetPicture.Draw(plan, Paper.A4).Select(SvgReading.Sound)];
-        string[] words = [.. pages.SelectMany(page => SvgReading.Within(page, "rows", "text")).Select(text => text.Value)];
+        string[] words =
+            [.. pages.SelectMany(page => SvgReading.Within(page, "rows", "text")).Select(text => text.Value)];
         Assert.Equal(
             Enumerable.Range(1, 120), words.Where(word => int.TryParse(word, out _)).Select(int.Parse));
         Assert.Equal(
@@ -69,8 +72,10 @@ public partial class TrialPictureTests
         TrialResult result = TrialWeigher.Weigh(File.ReadAllBytes(Repository("clean-or-dirty.csv")), _plan).Result!;
         XElement root = SvgReading.Sound(TrialResultPicture.Draw(result));
         // One mark more of each kind in the legend.
-        Assert.Equal(1 + result.Shots.Count(shot => shot.Condition == 0), SvgReading.Within(root, "shots", "circle").Count());
-        Assert.Equal(1 + result.Shots.Count(shot => shot.Condition == 1), SvgReading.Within(root, "shots", "rect").Count());
+        Assert.Equal(1
+            + result.Shots.Count(shot => shot.Condition == 0), SvgReading.Within(root, "shots", "circle").Count());
+        Assert.Equal(1
+            + result.Shots.Count(shot => shot.Condition == 1), SvgReading.Within(root, "shots", "rect").Count());
         string[] words = [.. SvgReading.Within(root, "differences", "text").Select(text => text.Value)];
         Assert.Contains("as it stands", words);
         Assert.Contains("at the same speed", words);

@@ -18,7 +18,8 @@ public static class TrialText
         if (plan.Title.Length > 0) Line(text, plan.Title);
         Line(text, $"Compared: {plan.Path}, everything else held");
         Line(text, $"Player: {plan.Player.Name}");
-        Line(text, Invariant($"Reading: a landing to {1000 * plan.LandingReading:0.#} mm, a speed to {100 * plan.SpeedReading:0.#} % (one standard error)"));
+        Line(text, Invariant($"Reading: a landing to {1000 * plan.LandingReading:0.#} mm, ")
+            + Invariant($"a speed to {100 * plan.SpeedReading:0.#} % (one standard error)"));
         Line(text, "");
         Line(text, "What the physics expects of this player:");
         Table(
@@ -28,7 +29,8 @@ public static class TrialText
                 Figure("goes in", "%"),
             ],
             [.. plan.Conditions.Select(ExpectedRow)]);
-        Line(text, Invariant($"Shots of each condition to see the difference {100 * plan.Power:0} times in 100, with {100 * plan.Level:0.#} % of false alarms:"));
+        Line(text, Invariant($"Shots of each condition to see the difference {100 * plan.Power:0} times in 100, ")
+            + Invariant($"with {100 * plan.Level:0.#} % of false alarms:"));
         Table(
             text,
             [Name(""), Name("measured as"), Figure("difference"), Figure("scatter", "mm"), Figure("shots of each")],
@@ -43,7 +45,8 @@ public static class TrialText
     {
         var text = new StringBuilder();
         if (plan.Title.Length > 0) Line(text, plan.Title);
-        foreach (TrialCondition condition in plan.Conditions) Line(text, $"{condition.Label}: {plan.Path} = {condition.Value}");
+        foreach (TrialCondition condition in plan.Conditions)
+            Line(text, $"{condition.Label}: {plan.Path} = {condition.Value}");
         Line(text, Invariant($"{plan.Shots} shots of each, in this order (lot {plan.Seed}):"));
         foreach (TrialTurn[] chunk in TrialSchedule.Of(plan).Chunk(20))
         {
@@ -94,7 +97,9 @@ public static class TrialText
     private static string[] NeedRow(TrialPlan plan, TrialNeed need) =>
     [
         $"{need.Condition} - {plan.Conditions[0].Label}",
-        need.Measure == TrialMeasure.Made ? "makes and misses" : need.UsesSpeed ? "landing, speed evened out" : "landing",
+        need.Measure == TrialMeasure.Made
+            ? "makes and misses"
+            : need.UsesSpeed ? "landing, speed evened out" : "landing",
         Difference(need.Measure, need.Effect), Millimetres(need.Spread),
         need.Shots >= ShotsNeeded.Most ? "over a million" : Invariant($"{need.Shots}"),
     ];
@@ -104,7 +109,7 @@ public static class TrialText
         if (!plan.IsAffordable) return "No affordable number of shots will do.";
         string measure = plan.Measure == TrialMeasure.Made
             ? "count makes and misses"
-            : plan.UsesSpeed ? "measure where the ball lands and how fast it was struck" : "measure where the ball lands";
+            : "measure where the ball lands" + (plan.UsesSpeed ? " and how fast it was struck" : "");
         string looks = plan.Looks.Count == 1
             ? "look once, at the end"
             : $"look after {string.Join(", ", plan.Looks.Select(n => Invariant($"{n}")))} of each and at no other time";
@@ -127,7 +132,11 @@ public static class TrialText
         if (c.Adjusted is { } adjusted)
             yield return Row(name, "landing at the same speed", TrialMeasure.Landing, adjusted);
         if (c.Permutation is { } dealt)
-            yield return [name, Invariant($"conditions dealt again, {dealt.Dealings} times{(dealt.IsExact ? ", all there are" : "")}"), "", "", P(dealt.P)];
+        {
+            string all = dealt.IsExact ? ", all there are" : "";
+            yield return [name, Invariant($"conditions dealt again, {dealt.Dealings} times{all}"), "", "", P(dealt.P)];
+        }
+
         if (c.EqualSlopes is { } slopes)
             yield return [name, "does speed move both alike?", "", "", P(slopes)];
         if (c.Made is { } made)
@@ -137,7 +146,8 @@ public static class TrialText
     }
 
     private static string[] Row(string name, string what, TrialMeasure measure, WeighedDifference d) =>
-        [name, what, Difference(measure, d.Value), $"{Difference(measure, d.Within.Low)} to {Difference(measure, d.Within.High)}", P(d.P)];
+        [name, what, Difference(measure, d.Value),
+            $"{Difference(measure, d.Within.Low)} to {Difference(measure, d.Within.High)}", P(d.P)];
 
     private static string Difference(TrialMeasure measure, double value) => measure == TrialMeasure.Made
         ? Invariant($"{100 * value:+0.#;-0.#;0} in 100")

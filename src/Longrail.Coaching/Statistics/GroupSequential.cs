@@ -55,7 +55,8 @@ public sealed class GroupSequential
         double before = 0;
         foreach (double look in looks)
         {
-            if (!(look > before)) throw new ArgumentException("Each look lies after the one before.", nameof(fractions));
+            if (!(look > before))
+                throw new ArgumentException("Each look lies after the one before.", nameof(fractions));
             before = look;
         }
 
@@ -79,7 +80,8 @@ public sealed class GroupSequential
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(looks);
         double limit = Normal.InvCDF(0, 1, 1 - level / 2);
-        return FalseAlarms(Enumerable.Repeat(limit, looks), [.. Enumerable.Range(1, looks).Select(k => (double)k / looks)]);
+        return FalseAlarms(
+            Enumerable.Repeat(limit, looks), [.. Enumerable.Range(1, looks).Select(k => (double)k / looks)]);
     }
 
     /// <summary>The level at which a single test at that look is to be made.</summary>

@@ -112,7 +112,8 @@ public sealed class LogisticFit
             }
 
             b += move;
-            bool isDone = Math.Abs(deviance - after) < 1e-12 * (1 + deviance) && move.L2Norm() < 1e-8 * (1 + b.L2Norm());
+            bool isDone = Math.Abs(deviance - after) < 1e-12 * (1 + deviance)
+                && move.L2Norm() < 1e-8 * (1 + b.L2Norm());
             deviance = after;
             if (deviance < 1e-6 * y.Count || (known + x * b).AbsoluteMaximum() > Parted)
                 return Result(LogisticOutcome.Parted, x, known, b, deviance);

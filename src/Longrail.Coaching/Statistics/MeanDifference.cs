@@ -1,8 +1,8 @@
 namespace Longrail.Coaching.Statistics;
 
 /// <summary>The difference of two means, with Student's test.</summary>
-/// <remarks>Sources: Student, Biometrika 6, 1 (1908); B. L. Welch, Biometrika 34, 28 (1947); NIST/SEMATECH e-Handbook of
-/// Statistical Methods, section 7.3.1.</remarks>
+/// <remarks>Sources: Student, Biometrika 6, 1 (1908); B. L. Welch, Biometrika 34, 28 (1947); NIST/SEMATECH e-Handbook
+/// of Statistical Methods, section 7.3.1.</remarks>
 /// <param name="Difference">First mean minus second.</param>
 /// <param name="StandardError">Its standard error; positive.</param>
 /// <param name="Freedom">Degrees of freedom; not whole for Welch's test.</param>
@@ -64,6 +64,7 @@ public sealed record MeanDifference(double Difference, double StandardError, dou
     private static void RequireSpread(SampleSummary first, SampleSummary second)
     {
         if (first.Count < 2 || second.Count < 2 || (first.Deviation == 0 && second.Deviation == 0))
-            throw new ArgumentException("Two means are compared by their spread: two or more values each, not all alike.");
+            throw new ArgumentException(
+                "Two means are compared by their spread: two or more values each, not all alike.");
     }
 }

@@ -27,7 +27,8 @@ public sealed record OneWayAnova(double Between, int BetweenFreedom, double With
         ArgumentNullException.ThrowIfNull(groups);
         int count = groups.Sum(group => group.Count);
         if (groups.Count < 2 || count <= groups.Count)
-            throw new ArgumentException("Two groups or more are compared, with more values than groups.", nameof(groups));
+            throw new ArgumentException(
+                "Two groups or more are compared, with more values than groups.", nameof(groups));
         SampleSummary[] samples = [.. groups.Select(SampleSummary.Of)];
         double mean = SampleSummary.Of([.. groups.SelectMany(group => group)]).Mean;
         double between = samples.Sum(sample => sample.Count * (sample.Mean - mean) * (sample.Mean - mean));

@@ -9,7 +9,8 @@ namespace Longrail.Coaching.Statistics;
 /// covariate. What is compared is the F ratio of the groups (adjusted for the covariate where there is one), which for
 /// two groups orders the dealings as the size of the difference does. All dealings are counted where there are few;
 /// else a seeded sample, with the one seen counted in (B. Phipson, G. K. Smyth, Stat. Appl. Genet. Mol. Biol. 9, 39
-/// (2010)), so that a chance of 0 is never reported. Source of the idea: R. A. Fisher, The Design of Experiments (1935).
+/// (2010)), so that a chance of 0 is never reported. Source of the idea: R. A. Fisher, The Design of Experiments
+/// (1935).
 /// </remarks>
 /// <param name="P">Chance of a dealing that parts the groups at least as much.</param>
 /// <param name="Dealings">How many were looked at.</param>

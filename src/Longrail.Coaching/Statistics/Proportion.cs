@@ -46,8 +46,8 @@ public static class Proportion
         return new Interval(made == 0 ? 0 : Math.Max(0, low), made == trials ? 1 : Math.Min(1, high));
     }
 
-    /// <summary>The exact interval of Clopper and Pearson: each end is the chance at which so extreme a count would just
-    /// be as rare as the confidence leaves.</summary>
+    /// <summary>The exact interval of Clopper and Pearson: each end is the chance at which so extreme a count would
+    /// just be as rare as the confidence leaves.</summary>
     /// <param name="made">How many came off, from 0 to <paramref name="trials"/>.</param>
     /// <param name="trials">How many there were.</param>
     /// <param name="confidence">Between 0 and 1.</param>

@@ -2,7 +2,8 @@ namespace Longrail.Coaching.Statistics;
 
 /// <summary>Intervals for the difference of two chances, the first minus the second.</summary>
 /// <remarks>R. G. Newcombe, Stat. Med. 17, 873 (1998), methods 10 and 11: the ends of two single intervals put together
-/// as the sides of a right triangle. It keeps within -1 and 1, and does not collapse where one side never fails.</remarks>
+/// as the sides of a right triangle. It keeps within -1 and 1, and does not collapse where one side never
+/// fails.</remarks>
 public static class ProportionDifference
 {
     /// <summary>Method 10, from Wilson's intervals.</summary>

@@ -4,8 +4,8 @@ using MathNet.Numerics.RootFinding;
 namespace Longrail.Coaching.Statistics;
 
 /// <summary>How many shots of each condition it takes to see a difference that is there.</summary>
-/// <remarks>Two conditions with equal numbers, tests two-sided. Sources: J. L. Fleiss, Statistical Methods for Rates and
-/// Proportions (2nd ed., 1981), chapter 3; J. L. Fleiss, A. Tytun, H. K. Ury, Biometrics 36, 343 (1980); J. Cohen,
+/// <remarks>Two conditions with equal numbers, tests two-sided. Sources: J. L. Fleiss, Statistical Methods for Rates
+/// and Proportions (2nd ed., 1981), chapter 3; J. L. Fleiss, A. Tytun, H. K. Ury, Biometrics 36, 343 (1980); J. Cohen,
 /// Statistical Power Analysis for the Behavioral Sciences (2nd ed., 1988); for the covariate G. F. Borm, J. Fransen, W.
 /// A. J. G. Lemmens, J. Clin. Epidemiol. 60, 1234 (2007).</remarks>
 public static class ShotsNeeded

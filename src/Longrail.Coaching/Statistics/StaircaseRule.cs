@@ -8,8 +8,8 @@ namespace Longrail.Coaching.Statistics;
 public readonly record struct StaircaseRule(int MakesToHarder, int MissesToEasier = 1)
 {
     /// <summary>The share of makes at which the drill settles.</summary>
-    /// <exception cref="InvalidOperationException">A number is not positive, or neither is 1: for such rules there is no
-    /// closed form.</exception>
+    /// <exception cref="InvalidOperationException">A number is not positive, or neither is 1: for such rules there is
+    /// no closed form.</exception>
     public double TargetRate => (MakesToHarder, MissesToEasier) switch
     {
         ( > 0, 1) => Math.Pow(0.5, 1.0 / MakesToHarder),

@@ -16,16 +16,21 @@ internal static class TrialAdvice
         TrialNeed[] own = [.. plan.Needs.Where(n => n.Measure == plan.Measure && n.UsesSpeed == plan.UsesSpeed)];
         if (!plan.IsAffordable) AddInstead(advice, plan, rows, own);
         if (plan.Path is "stroke.speed" or "stroke.cueSpeed")
-            advice.Add("The speed is what differs, so it cannot be evened out; measure it all the same, to see that the "
+            advice.Add(
+                "The speed is what differs, so it cannot be evened out; measure it all the same, to see that the "
                 + "conditions were kept.");
         else if (plan.UsesSpeed)
-            advice.Add("Measure the speed of every stroke in the same way in all conditions: frames between two marks, or "
+            advice.Add(
+                "Measure the speed of every stroke in the same way in all conditions: frames between two marks, or "
                 + "the roll-out of a ball.");
-        if (plan.Measure == TrialMeasure.Landing && plan.Conditions.Max(condition => condition.Lost) is > MuchLost and var lost)
-            advice.Add(Invariant($"Up to {100 * lost:0} % of the strokes give no landing (a miscue, a missed ball, another cushion); ")
+        if (plan.Measure == TrialMeasure.Landing
+            && plan.Conditions.Max(condition => condition.Lost) is > MuchLost and var lost)
+            advice.Add(Invariant(
+                $"Up to {100 * lost:0} % of the strokes give no landing (a miscue, a missed ball, another cushion); ")
                 + "write them down all the same, with the place left empty.");
         if (plan.Comparisons > 1)
-            advice.Add(Invariant($"{plan.Comparisons} comparisons share the {100 * plan.Level:0.#} % of false alarms."));
+            advice.Add(
+                Invariant($"{plan.Comparisons} comparisons share the {100 * plan.Level:0.#} % of false alarms."));
         return advice;
     }
 
@@ -36,20 +41,23 @@ internal static class TrialAdvice
         if (worst is not null)
         {
             advice.Add(worst.Shots <= plan.MostShots
-                ? Invariant($"{plan.MostShots} shots of each will not do: {worst.Shots} would, but not with that many looks.")
+                ? Invariant(
+                    $"{plan.MostShots} shots of each will not do: {worst.Shots} would, but not with that many looks.")
                 : Invariant($"{plan.MostShots} shots of each will not do: it takes {Number(worst.Shots)} to see ")
                     + $"{Effect(worst)}, in {Invariant($"{100 * plan.Power:0}")} trials of 100.");
         }
 
         if (worst?.SeenWithMost is { } seen)
-            advice.Add(Invariant($"With {plan.MostShots} of each a difference of {1000 * seen:0} mm or more would be seen."));
+            advice.Add(
+                Invariant($"With {plan.MostShots} of each a difference of {1000 * seen:0} mm or more would be seen."));
         IEnumerable<IGrouping<(TrialMeasure, bool), TrialNeed>> others = plan.Needs
             .Where(need => !own.Contains(need)).GroupBy(need => (need.Measure, need.UsesSpeed));
         foreach (IGrouping<(TrialMeasure Measure, bool UsesSpeed), TrialNeed> other in others)
         {
             int shots = other.Max(need => need.Shots);
             if (shots < (worst?.Shots ?? int.MaxValue) && shots <= plan.MostShots)
-                advice.Add(Invariant($"Measure {Words(other.Key.Measure, other.Key.UsesSpeed)} instead: {shots} shots of each will do."));
+                advice.Add($"Measure {Words(other.Key.Measure, other.Key.UsesSpeed)} instead: "
+                    + Invariant($"{shots} shots of each will do."));
         }
 
         if (ByRamp(plan, rows) is { } ramp)

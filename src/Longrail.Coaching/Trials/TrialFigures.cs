@@ -48,7 +48,8 @@ internal sealed class TrialFigures
         WeighedDifference? adjusted = Covariance is null ? null : Of(Covariance.Difference(k, 0));
         WeighedDifference? made = Made(first.Made, other.Made);
         double? expected = _plan?.Needs.FirstOrDefault(n =>
-            n.Condition == other.Label && n.Measure == _measure && n.UsesSpeed == (_usesSpeed && _plan.UsesSpeed))?.Effect;
+            n.Condition == other.Label && n.Measure == _measure
+                && n.UsesSpeed == (_usesSpeed && _plan.UsesSpeed))?.Effect;
         WeighedDifference? decisive = _measure == TrialMeasure.Made ? made : _usesSpeed ? adjusted : unadjusted;
         return new WeighedComparison(
             k, unadjusted, adjusted, Covariance is null ? null : CovarianceOf([0, k])?.EqualSlopes?.P,
@@ -66,7 +67,8 @@ internal sealed class TrialFigures
 
     private WeighedDifference? Unadjusted(WeighedCondition first, WeighedCondition other)
     {
-        if (first.Landing is not { } a || other.Landing is not { } b || (a.Deviation == 0 && b.Deviation == 0)) return null;
+        if (first.Landing is not { } a || other.Landing is not { } b) return null;
+        if (a.Deviation == 0 && b.Deviation == 0) return null;
         return Of(MeanDifference.Welch(b, a));
     }
 

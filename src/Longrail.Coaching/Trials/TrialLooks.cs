@@ -19,7 +19,8 @@ internal static class TrialLooks
         double wanted = single * inflation;
         if (wanted > request.MostShots) return [];
         int all = Even(wanted);
-        int[] looks = [.. Enumerable.Range(1, request.Looks).Select(k => Even((double)all * k / request.Looks)).Distinct()];
+        int[] looks =
+            [.. Enumerable.Range(1, request.Looks).Select(k => Even((double)all * k / request.Looks)).Distinct()];
         return looks;
     }
 

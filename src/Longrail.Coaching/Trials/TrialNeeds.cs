@@ -54,7 +54,8 @@ internal static class TrialNeeds
     {
         double first = conditions[0].Made!.Value.Share;
         double other = conditions[k].Made!.Value.Share;
-        double shots = Math.Min(ShotsNeeded.Most, Math.Ceiling(ShotsNeeded.ForChances(first, other, request.Power, level)));
+        double shots =
+            Math.Min(ShotsNeeded.Most, Math.Ceiling(ShotsNeeded.ForChances(first, other, request.Power, level)));
         return new TrialNeed(
             conditions[k].Label, TrialMeasure.Made, false, other - first, null,
             Math.Max((int)shots, TrialPlanner.FewestMakes), null);

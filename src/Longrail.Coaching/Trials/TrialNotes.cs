@@ -18,7 +18,8 @@ internal static class TrialNotes
         if (result.Measure == TrialMeasure.Made && result.Shots.Count < 2 * TrialPlanner.FewestMakes)
             notes.Add("Makes of fewer than twenty shots each say next to nothing.");
         if (result.Comparisons.Count > 1)
-            notes.Add(Invariant($"{result.Comparisons.Count} comparisons share the false alarms: their intervals are wider."));
+            notes.Add(Invariant($"{result.Comparisons.Count} comparisons share the false alarms: ")
+                + "their intervals are wider.");
         return notes;
     }
 
@@ -30,13 +31,15 @@ internal static class TrialNotes
                 + Invariant($"all looks together keep to {100 * plan.Level:0.#} % of false alarms."));
         int left = table.Shots.Count - result.Shots.Count;
         if (left > 0)
-            notes.Add(Invariant($"{left} shots beyond the planned number are left out: going on until it fits is peeking too."));
+            notes.Add(Invariant(
+                $"{left} shots beyond the planned number are left out: going on until it fits is peeking too."));
 
         IReadOnlyList<TrialTurn> turns = TrialSchedule.Of(plan);
         int other = result.Shots.Count(
             shot => shot.Number > turns.Count || turns[shot.Number - 1].Condition != shot.Condition);
         if (other > 0)
-            notes.Add(Invariant($"{other} shots were not played in the order of the sheet: the lot no longer answers for them."));
+            notes.Add(Invariant(
+                $"{other} shots were not played in the order of the sheet: the lot no longer answers for them."));
     }
 
     private static void AddSpeed(List<string> notes, TrialResult result)
@@ -46,7 +49,8 @@ internal static class TrialNotes
             WeighedCondition other = result.Conditions[comparison.Condition];
             if (comparison.EqualSlopes < Doubt)
                 notes.Add(Invariant($"Speed does not move {result.Conditions[0].Label} and {other.Label} alike ")
-                    + Invariant($"(p {comparison.EqualSlopes:0.000}): one adjusted difference does not hold at every speed."));
+                    + Invariant($"(p {comparison.EqualSlopes:0.000}): ")
+                    + "one adjusted difference does not hold at every speed.");
             if (result.Conditions[0].Speed is { Deviation: > 0 } a && other.Speed is { Deviation: > 0 } b
                 && MeanDifference.Welch(b, a) is { P: < Doubt } drift)
             {
@@ -54,7 +58,9 @@ internal static class TrialNotes
                 notes.Add(Invariant($"{other.Label} was played {Math.Abs(drift.Difference):0.00} {unit} ")
                     + (drift.Difference > 0 ? "harder" : "softer")
                     + Invariant($" than {result.Conditions[0].Label} (p {drift.P:0.000})")
-                    + (result.UsesSpeed ? ": that is why the adjusted figure differs." : ": that may be all the difference."));
+                    + (result.UsesSpeed
+                        ? ": that is why the adjusted figure differs."
+                        : ": that may be all the difference."));
             }
         }
     }

@@ -17,7 +17,8 @@ internal static class TrialPeeking
         int[] counts = [.. plan.Conditions.Select((_, k) => shots.Count(shot => shot.Condition == k))];
         int least = counts.Min();
         weighed = [];
-        if (!plan.IsAffordable) return (-1, "the plan found no affordable number of shots, so there is none at which to weigh");
+        if (!plan.IsAffordable)
+            return (-1, "the plan found no affordable number of shots, so there is none at which to weigh");
         int look = plan.Looks.ToList().FindLastIndex(n => n <= least);
         bool isOver = least >= plan.Shots;
         bool isAtLook = look >= 0 && counts.All(n => n == plan.Looks[look]);
@@ -41,6 +42,7 @@ internal static class TrialPeeking
             : $"the plan looks at {string.Join(", ", plan.Looks.Select(n => Invariant($"{n}")))} of each";
         double alarms = GroupSequential.FalseAlarmsOfPeeking(10, plan.Level);
         return $"{have}: {planned}; the next is at {next}. Looking whenever one likes makes false alarms: "
-            + Invariant($"ten looks raise {100 * plan.Level:0.#} % to {100 * alarms:0} %. Play on, or plan with --looks");
+            + Invariant(
+                $"ten looks raise {100 * plan.Level:0.#} % to {100 * alarms:0} %. Play on, or plan with --looks");
     }
 }

@@ -6,7 +6,8 @@ using Longrail.Scenes.Compiling;
 
 namespace Longrail.Coaching.Trials;
 
-/// <summary>Plans a trial: the difference that the physics expects, the player's scatter, hence how many shots.</summary>
+/// <summary>Plans a trial: the difference that the physics expects, the player's scatter, hence how many
+/// shots.</summary>
 public static class TrialPlanner
 {
     /// <summary>The fewest shots of each condition, however large the difference: below twenty shots in all no verdict
@@ -58,7 +59,8 @@ public static class TrialPlanner
     {
         ArgumentNullException.ThrowIfNull(request);
         bool isInRange = request.LandingReading > 0 && request.SpeedReading >= 0
-            && request is { Power: >= 0.5 and < 1, Level: > 0 and < 0.5, MostShots: > 0, Looks: >= 1 and <= 10, Strokes: >= 100 };
+            && request is { Power: >= 0.5 and < 1, Level: > 0 and < 0.5, MostShots: > 0 }
+            && request is { Looks: >= 1 and <= 10, Strokes: >= 100 };
         if (!isInRange) throw new ArgumentException("A number of the request is out of its range.", nameof(request));
     }
 

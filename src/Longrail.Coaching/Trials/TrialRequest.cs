@@ -5,7 +5,8 @@ using Longrail.Scenes;
 
 namespace Longrail.Coaching.Trials;
 
-/// <summary>A question for a trial: which conditions, who plays, how well one can read, how sure one wants to be.</summary>
+/// <summary>A question for a trial: which conditions, who plays, how well one can read, how sure one wants to
+/// be.</summary>
 public sealed record TrialRequest
 {
     /// <summary>The shot.</summary>

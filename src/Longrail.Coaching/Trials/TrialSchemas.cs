@@ -14,7 +14,8 @@ public static class TrialSchemas
 
     /// <summary>The schema of plans.</summary>
     public static byte[] PlanToUtf8() => Whole(
-        TrialPlanFile.Format, "A trial as it was fixed before the first shot. Metres, m/s, radians and chances.", json =>
+        TrialPlanFile.Format,
+        "A trial as it was fixed before the first shot. Metres, m/s, radians and chances.", json =>
     {
         string[] fields =
         [
@@ -51,7 +52,7 @@ public static class TrialSchemas
                     foreach (string name in (string[])["aim", "speed", "tipAcross", "tipUp", "elevation"])
                         Typed(json, name, "Standard deviation of it.", "number");
                 }));
-            List(json, "conditions", "The conditions; the others are held against the first.", () => PlanCondition(json));
+            List(json, "conditions", "The others are held against the first.", () => PlanCondition(json));
             List(json, "needs", "What each comparison needs, measured in each way.", () => Need(json));
             List(json, "advice", "What else must be said.", () => Types(json, "string"));
             Field(json, "scene", "The shot.", () => WriteScene(json));
@@ -60,13 +61,14 @@ public static class TrialSchemas
 
     /// <summary>The schema of results.</summary>
     public static byte[] ResultToUtf8() => Whole(
-        TrialResultWriter.Format, "A trial's results, weighed. Metres, m/s and chances; differences are condition minus "
+        TrialResultWriter.Format,
+        "A trial's results, weighed. Metres, m/s and chances; differences are condition minus "
         + "the one it is held against.", json =>
     {
         string[] fields =
         [
-            "longrail", "title", "measure", "usesSpeed", "speedIsRollOut", "shots", "look", "looks", "confidence", "slope",
-            "commonSpeed", "conditions", "comparisons", "sentences", "notes",
+            "longrail", "title", "measure", "usesSpeed", "speedIsRollOut", "shots", "look", "looks", "confidence",
+            "slope", "commonSpeed", "conditions", "comparisons", "sentences", "notes",
         ];
         Closed(json, fields, _ =>
         {
@@ -127,13 +129,16 @@ public static class TrialSchemas
     private static void Comparison(Utf8JsonWriter json)
     {
         string[] fields =
-            ["condition", "against", "unadjusted", "adjusted", "equalSlopes", "permutation", "made", "expected", "verdict"];
+        [
+            "condition", "against", "unadjusted", "adjusted", "equalSlopes", "permutation", "made", "expected",
+            "verdict",
+        ];
         Closed(json, fields, _ =>
         {
             Typed(json, "condition", "The condition.", "string");
             Typed(json, "against", "What it is held against.", "string");
             Numbers(json, "unadjusted", "Landings as they stand, m (Welch).", "difference", "low", "high", "p");
-            Numbers(json, "adjusted", "Landings at the common speed, m (covariance).", "difference", "low", "high", "p");
+            Numbers(json, "adjusted", "Landings at the common speed, m.", "difference", "low", "high", "p");
             Typed(json, "equalSlopes", "Chance of slopes so unlike if speed moves both alike.", "number", "null");
             Field(json, "permutation", "The conditions dealt out again.", () =>
                 Closed(json, ["p", "dealings", "exact"], orNull: true, writeFields: _ =>
@@ -148,7 +153,8 @@ public static class TrialSchemas
         });
     }
 
-    private static byte[] Whole(string format, string description, Action<Utf8JsonWriter> write) => JsonForm.ToUtf8(json =>
+    private static byte[] Whole(string format, string description, Action<Utf8JsonWriter> write) =>
+        JsonForm.ToUtf8(json =>
     {
         json.WriteStartObject();
         json.WriteString("$schema", "http://json-schema.org/draft-07/schema#");

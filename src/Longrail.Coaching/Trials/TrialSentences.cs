@@ -25,7 +25,8 @@ internal static class TrialSentences
         string estimate = $"{same}{other} {Verb(result)} {Amount(result, decisive.Value)} {first} ({within})";
         return comparison.Verdict switch
         {
-            TrialVerdict.Differs => $"With this player, table and shot, {estimate}{Surprise(result, comparison, decisive)}.",
+            TrialVerdict.Differs =>
+                $"With this player, table and shot, {estimate}{Surprise(result, comparison, decisive)}.",
             TrialVerdict.PlayOn => $"Play on: {estimate}; the limit of this look is not crossed.",
             TrialVerdict.CannotTell => $"Cannot tell: {estimate}{Ruled(result, comparison, decisive)}.",
             _ => $"An estimate, not a verdict: {estimate}; without a plan nobody knows how often it was looked at.",

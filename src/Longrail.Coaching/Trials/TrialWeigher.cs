@@ -68,7 +68,7 @@ public static class TrialWeigher
         : new TrialTableNeeds(
             [.. plan.Conditions.Select(c => (c.Label, c.Value))], plan.Diamond,
             plan is { Diamond: { } diamond, Target: { } target }
-                ? diamond * (target is Physics.Equipment.CushionName.Left or Physics.Equipment.CushionName.Right ? 8 : 4)
+                ? diamond * (Physics.Shots.Readings.Diamonds.IsLong(target) ? 8 : 4)
                 : null);
 
     private static SceneError? FaultOf(TrialTable table, TrialPlan? plan)
@@ -76,11 +76,13 @@ public static class TrialWeigher
         if (table.Conditions.Count < 2)
             return new SceneError("condition", "all shots are of one condition", "two conditions or more");
         if (plan?.Measure == TrialMeasure.Landing && !table.HasLanding)
-            return new SceneError("landing_mm", "there is no such column, and the plan measures landings", "landing_mm, _cm, _m, _in or _diamonds");
+            return new SceneError("landing_mm", "there is no such column, and the plan measures landings",
+                "landing_mm, _cm, _m, _in or _diamonds");
         if (plan?.Measure == TrialMeasure.Made && !table.HasMade)
             return new SceneError("made", "there is no such column, and the plan counts makes", "a column made");
         if (plan is { UsesSpeed: true } && !table.HasSpeed)
-            return new SceneError("speed_mps", "there is no such column, and the plan evens the speeds out", "speed_mps, _mph, _kmh, _ftps, or rollout_m, _cm, _mm, _in, _ft");
+            return new SceneError("speed_mps", "there is no such column, and the plan evens the speeds out",
+                "speed_mps, _mph, _kmh, _ftps, or rollout_m, _cm, _mm, _in, _ft");
         return null;
     }
 }

@@ -21,7 +21,7 @@ internal static class TrialDifferencePlot
         svg.Begin("differences");
         double bottom = y + height - AxisHeight;
         var axis = new PlotAxis(
-            rows.SelectMany(row => (double[])[row.Value, row.Within?.Low ?? row.Value, row.Within?.High ?? row.Value]).Append(0),
+            rows.SelectMany(row => (double?[])[row.Value, row.Within?.Low, row.Within?.High]).OfType<double>().Append(0),
             x + 10, x + width - 10);
         DrawAxis(svg, result, axis, x, x + width, y + 20, bottom);
         double step = Math.Min(150, (bottom - y - 40) / lines.Count);
@@ -56,7 +56,8 @@ internal static class TrialDifferencePlot
             else
             {
                 if (c.Unadjusted is { } raw) yield return (null, Of("as it stands", raw, unit, !result.UsesSpeed));
-                if (c.Adjusted is { } adjusted) yield return (null, Of("at the same speed", adjusted, unit, result.UsesSpeed));
+                if (c.Adjusted is { } adjusted)
+                    yield return (null, Of("at the same speed", adjusted, unit, result.UsesSpeed));
             }
 
             if (c.Expected is { } expected)

@@ -32,7 +32,8 @@ internal static class TrialMakesPlot
         {
             WeighedCondition condition = result.Conditions[k];
             double middle = y + 30 + (k + 0.5) * step;
-            string name = TextWidth.Fit(SvgText.Clean($"{condition.Label}  {condition.Value}"), left - x - 20, Ink.Body, bold: true);
+            string words = SvgText.Clean($"{condition.Label}  {condition.Value}");
+            string name = TextWidth.Fit(words, left - x - 20, Ink.Body, bold: true);
             svg.Text(new SvgPoint(x, middle - 6), name, new TextStyle(Ink.Body, Ink.Graphite, Bold: true));
             if (condition.Made is not { } made) continue;
             svg.Text(

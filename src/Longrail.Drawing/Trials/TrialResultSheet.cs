@@ -23,7 +23,8 @@ internal static class TrialResultSheet
             TrialMakesPlot.Draw(svg, result, Left, Top, Middle - 60 - Left, PlotBottom - Top);
         DrawDifferences(svg, result);
         svg.Line(
-            new SvgPoint(Sheet.Frame, Sheet.StripTop - 60), new SvgPoint(Sheet.Width - Sheet.Frame, Sheet.StripTop - 60),
+            new SvgPoint(Sheet.Frame, Sheet.StripTop - 60),
+            new SvgPoint(Sheet.Width - Sheet.Frame, Sheet.StripTop - 60),
             new Pen(Ink.Graphite, Ink.Thin));
         DrawWords(svg, result);
         TitleBlock.Draw(
@@ -74,13 +75,15 @@ internal static class TrialResultSheet
             }
 
             if (result.UsesSpeed && comparison.EqualSlopes is { } slopes)
-                yield return Invariant($"{name}: one slope for both; slopes as unlike as seen come in {100 * slopes:0} % of trials by chance.");
+                yield return $"{name}: one slope for both; slopes as unlike as seen come in "
+                    + Invariant($"{100 * slopes:0} % of trials by chance.");
         }
 
         if (result is { UsesSpeed: true, Slope: { } slope, CommonSpeed: { } common })
         {
             string unit = result.SpeedIsRollOut ? "m of roll-out" : "m/s";
-            yield return Invariant($"Speed moves the landing by {1000 * slope:+0;-0;0} mm for 1 {unit}; compared at {common:0.00} {unit}.");
+            yield return Invariant($"Speed moves the landing by {1000 * slope:+0;-0;0} mm for 1 {unit}; ")
+                + Invariant($"compared at {common:0.00} {unit}.");
         }
     }
 

@@ -77,7 +77,8 @@ internal static class TrialRows
         {
             var middle = new TextStyle(Ink.Body, Ink.Graphite, false, TextAnchor.Middle);
             svg.Text(new SvgPoint(x + width / 2, y + Head - 42), name, middle);
-            svg.Text(new SvgPoint(x + width / 2, y + Head - 14), unit, middle with { Size = Ink.Small, Colour = Ink.Soft });
+            TextStyle small = middle with { Size = Ink.Small, Colour = Ink.Soft };
+            svg.Text(new SvgPoint(x + width / 2, y + Head - 14), unit, small);
             x += width;
         }
     }
@@ -89,12 +90,14 @@ internal static class TrialRows
         svg.Text(
             new SvgPoint(x + columns[0].Width - 16, middle + Ink.Body * Ink.HalfCapital), Invariant($"{turn.Shot}"),
             new TextStyle(Ink.Body, Ink.Soft, Anchor: TextAnchor.End));
-        // The letter alone tells the condition; the other conditions' boxes are shaded, so that a change catches the eye.
+        // The letter alone tells the condition; the other conditions' boxes are shaded, so that a change catches the
+        // eye.
         double left = x + columns[0].Width;
         if (turn.Condition > 0)
             svg.Rectangle(left + 3, middle - Row / 2 + 3, columns[1].Width - 6, Row - 6, "#dddddd");
         svg.Text(
-            new SvgPoint(left + columns[1].Width / 2, middle + 38 * Ink.HalfCapital), plan.Conditions[turn.Condition].Label,
+            new SvgPoint(left + columns[1].Width / 2, middle + 38 * Ink.HalfCapital),
+            plan.Conditions[turn.Condition].Label,
             new TextStyle(38, Ink.Graphite, Bold: true, TextAnchor.Middle));
     }
 

@@ -15,7 +15,8 @@ using static System.FormattableString;
 
 namespace Longrail.Drawing.Trials;
 
-/// <summary>The upper half of a trial's sheet: the table with the balls, and how to set up, strike and measure.</summary>
+/// <summary>The upper half of a trial's sheet: the table with the balls, and how to set up, strike and
+/// measure.</summary>
 internal sealed class TrialSetUp
 {
     private static readonly string[] _reminders =
@@ -25,6 +26,9 @@ internal sealed class TrialSetUp
         "Another condition was played than the row says: write down the one that was played.",
         "A poor stroke counts like any other; only what cannot be read is left empty.",
     ];
+
+    // NIST Special Publication 811: exact.
+    private const double MetresPerSecondInMph = 0.44704;
 
     private readonly TrialPlan _plan;
     private readonly ReadyScene _scene;
@@ -61,7 +65,10 @@ internal sealed class TrialSetUp
         {
             BallTrack track = BallTrack.Of(_trace, ball);
             if (_scene.BallIds[ball] == _plan.Ball || ball == stroke.Ball)
-                TrackDrawing.DrawCentre(svg, view, track, new Pen(Ink.Soft, Ink.Thin, ball == stroke.Ball ? "4 8" : "14 8"));
+            {
+                string dash = ball == stroke.Ball ? "4 8" : "14 8";
+                TrackDrawing.DrawCentre(svg, view, track, new Pen(Ink.Soft, Ink.Thin, dash));
+            }
         }
 
         for (int ball = 0; ball < _scene.BallIds.Count; ball++)
@@ -71,7 +78,8 @@ internal sealed class TrialSetUp
             double radius = view.ToSheet(placed.Radius);
             svg.Circle(at, radius, ball == stroke.Ball ? "#ffffff" : "#bbbbbb", new Pen(Ink.Graphite, Ink.Thin));
             svg.Text(
-                at.Moved(radius + 6, -radius - 2), TextWidth.Fit(SvgText.Clean(_scene.BallIds[ball]), 200, Ink.Small, bold: true),
+                at.Moved(radius + 6, -radius - 2),
+                TextWidth.Fit(SvgText.Clean(_scene.BallIds[ball]), 200, Ink.Small, bold: true),
                 new TextStyle(Ink.Small, Ink.Graphite, Bold: true));
         }
 
@@ -103,12 +111,14 @@ internal sealed class TrialSetUp
         }
 
         y += 58;
+        var figure = new TextStyle(Ink.Body, Ink.Graphite, Anchor: TextAnchor.End);
         for (int ball = 0; ball < _scene.BallIds.Count; ball++)
         {
             Vec2 at = _scene.Setup.Balls[ball].Start.Position;
             y += 38;
             svg.Text(
-                new SvgPoint(x, y), TextWidth.Fit(SvgText.Clean(_scene.BallIds[ball]), 0.2 * width, Ink.Body, bold: true),
+                new SvgPoint(x, y),
+                TextWidth.Fit(SvgText.Clean(_scene.BallIds[ball]), 0.2 * width, Ink.Body, bold: true),
                 new TextStyle(Ink.Body, Ink.Graphite, Bold: true));
             string[] cells =
             [
@@ -116,10 +126,11 @@ internal sealed class TrialSetUp
                 Invariant($"{1000 * at.X:0}"), Invariant($"{1000 * at.Y:0}"),
             ];
             for (int c = 0; c < 4; c++)
-                svg.Text(new SvgPoint(ends[c], y), cells[c], new TextStyle(Ink.Body, Ink.Graphite, Anchor: TextAnchor.End));
+                svg.Text(new SvgPoint(ends[c], y), cells[c], figure);
         }
 
-        return DrawWords(svg, x, y + 6, width, ["From the noses of the head and of the right cushion to the ball's centre."], Ink.Small);
+        string from = "From the noses of the head and of the right cushion to the ball's centre.";
+        return DrawWords(svg, x, y + 6, width, [from], Ink.Small);
     }
 
     private List<string> StrikeWords()
@@ -127,17 +138,22 @@ internal sealed class TrialSetUp
         StrokeRecord record = _scene.Setup.Stroke!;
         Stroke stroke = record.Stroke;
         AimPoint aim = StickLine.AimPoint(_scene.Setup.Balls[record.Ball].Start.Position, stroke.Aim, _table);
-        double rollOut = stroke.Speed * stroke.Speed / (2 * _scene.Setup.Equipment.Cloth.RollingFriction * _table.Gravity);
+        double slowing = _scene.Setup.Equipment.Cloth.RollingFriction * _table.Gravity;
+        double rollOut = stroke.Speed * stroke.Speed / (2 * slowing);
         TipReading? tip = _trace.Events.Count > 0 ? TraceReadings.Of(_trace).Events[0] as TipReading : null;
         var words = new List<string>
         {
-            Invariant($"Stick towards {Diamonds.Word(aim.Cushion)} cushion {aim.Diamonds:0.00} (nose), in every condition alike."),
-            Invariant($"Ball speed {stroke.Speed:0.00} m/s ({stroke.Speed / 0.44704:0.0} mph): a rolling ball at that speed runs {rollOut / _table.Length:0.0} lengths, cushions not counted."),
+            Invariant($"Stick towards {Diamonds.Word(aim.Cushion)} cushion {aim.Diamonds:0.00} (nose), ")
+                + "in every condition alike.",
+            Invariant($"Ball speed {stroke.Speed:0.00} m/s ({stroke.Speed / MetresPerSecondInMph:0.0} mph): ")
+                + Invariant($"a rolling ball at that speed runs {rollOut / _table.Length:0.0} lengths, ")
+                + "cushions not counted.",
         };
         if (tip is not null)
             words.Add(tip is { ShaftRightTips: 0, ShaftAboveTips: 0 }
                 ? "Tip in the centre."
-                : Invariant($"Tip {Sheets.TipInset.Words(tip.ShaftRightTips, "right", "left")}, {Sheets.TipInset.Words(tip.ShaftAboveTips, "above", "below")} (of its width)."));
+                : $"Tip {Sheets.TipInset.Words(tip.ShaftRightTips, "right", "left")}, "
+                    + $"{Sheets.TipInset.Words(tip.ShaftAboveTips, "above", "below")} (of its width).");
         return words;
     }
 
@@ -145,11 +161,12 @@ internal sealed class TrialSetUp
     {
         var words = new List<string>
         {
-            Invariant($"{_plan.Shots} shots of each, in the order of the rows. Count every shot; leave a cell empty that was not read."),
+            Invariant($"{_plan.Shots} shots of each, in the order of the rows. ")
+                + "Count every shot; leave a cell empty that was not read.",
         };
         if (_plan.Target is { } target)
-            words.Add($"Landing: where the centre of the {_plan.Ball} comes to the {TableWords.Of(target)} cushion, mm from the "
-                + (target is CushionName.Left or CushionName.Right ? "head" : "right") + " nose line.");
+            words.Add($"Landing: where the centre of the {_plan.Ball} comes to the {TableWords.Of(target)} cushion, "
+                + $"mm from the {(Diamonds.IsLong(target) ? "head" : "right")} nose line.");
         words.Add("Speed: of the cue ball as it leaves the tip, measured the same way every time.");
         words.Add(_plan.Looks.Count == 1
             ? "Nobody adds up before the end."
@@ -163,7 +180,8 @@ internal sealed class TrialSetUp
         return y + 44;
     }
 
-    private static double DrawWords(SvgWriter svg, double x, double y, double width, IReadOnlyList<string> words, double size)
+    private static double DrawWords(
+        SvgWriter svg, double x, double y, double width, IReadOnlyList<string> words, double size)
     {
         foreach (string word in words)
         {

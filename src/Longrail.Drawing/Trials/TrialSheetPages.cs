@@ -45,7 +45,8 @@ internal sealed class TrialSheetPages
         {
             SvgWriter svg = Begin(page, pages);
             double start = page == 1 ? below : top;
-            if (page == 1) new TrialSetUp(_plan, _scene).Draw(svg, Frame + Pad, top, _width - 2 * (Frame + Pad), SetUpHeight);
+            if (page == 1)
+                new TrialSetUp(_plan, _scene).Draw(svg, Frame + Pad, top, _width - 2 * (Frame + Pad), SetUpHeight);
             int room = page == 1 ? first : other;
             // What is left is shared out evenly over the two columns.
             int left = Math.Min(room, turns.Count - from);
@@ -71,7 +72,8 @@ internal sealed class TrialSheetPages
 
     private SvgWriter Begin(int page, int pages)
     {
-        string description = Invariant($"Sheet of a trial: {_plan.Shots} shots of each of {_plan.Conditions.Count} conditions, page {page} of {pages}.");
+        string description = Invariant($"Sheet of a trial: {_plan.Shots} shots of each of ")
+            + Invariant($"{_plan.Conditions.Count} conditions, page {page} of {pages}.");
         var svg = new SvgWriter(_width, _height, Title, description);
         svg.Rectangle(0, 0, _width, _height, "#ffffff");
         svg.Rectangle(Frame, Frame, _width - 2 * Frame, _height - 2 * Frame, null, new Pen(Ink.Graphite, Ink.Medium));
@@ -89,11 +91,13 @@ internal sealed class TrialSheetPages
         svg.Text(
             new SvgPoint(Frame + Pad, Frame + 62), TextWidth.Fit(SvgText.Clean(Title), room, 44, bold: true),
             new TextStyle(44, Ink.Graphite, Bold: true));
-        svg.Text(new SvgPoint(right, Frame + 62), number, new TextStyle(Ink.Body, Ink.Graphite, Anchor: TextAnchor.End));
+        svg.Text(
+            new SvgPoint(right, Frame + 62), number, new TextStyle(Ink.Body, Ink.Graphite, Anchor: TextAnchor.End));
         string conditions = string.Join(", ", _plan.Conditions.Select(c => $"{c.Label} = {c.Value}"));
         string line = $"{_plan.Path}: {conditions}";
         svg.Text(
-            new SvgPoint(Frame + Pad, Frame + 116), TextWidth.Fit(SvgText.Clean(line), right - Frame - Pad, 34, bold: true),
+            new SvgPoint(Frame + Pad, Frame + 116),
+            TextWidth.Fit(SvgText.Clean(line), right - Frame - Pad, 34, bold: true),
             new TextStyle(34, Ink.Graphite, Bold: true));
         double rule = Frame + HeadHeight - 12;
         svg.Line(new SvgPoint(Frame, rule), new SvgPoint(_width - Frame, rule), new Pen(Ink.Graphite, Ink.Thin));
@@ -111,7 +115,8 @@ internal sealed class TrialSheetPages
             double x = Frame + Pad + k * step;
             double after = x + TextWidth.Of(blanks[k], Ink.Body) + 10;
             svg.Text(new SvgPoint(x, line), blanks[k], new TextStyle(Ink.Body, Ink.Graphite));
-            svg.Line(new SvgPoint(after, line + 4), new SvgPoint(x + step - 20, line + 4), new Pen(Ink.Graphite, Ink.Fine));
+            svg.Line(
+                new SvgPoint(after, line + 4), new SvgPoint(x + step - 20, line + 4), new Pen(Ink.Graphite, Ink.Fine));
         }
 
         svg.Text(

@@ -4,8 +4,8 @@ using Longrail.Scenes.Trials;
 
 namespace Longrail.Drawing.Trials;
 
-/// <summary>Every shot of a trial: where it landed against how fast it was struck, or against its turn where speeds were
-/// not evened out.</summary>
+/// <summary>Every shot of a trial: where it landed against how fast it was struck, or against its turn where speeds
+/// were not evened out.</summary>
 internal static class TrialShotPlot
 {
     private const double AxisWidth = 120;
@@ -13,7 +13,8 @@ internal static class TrialShotPlot
 
     internal static void Draw(SvgWriter svg, TrialResult result, double x, double y, double width, double height)
     {
-        TrialShot[] shots = [.. result.Shots.Where(s => s.Landing is not null && (!result.UsesSpeed || s.Speed is not null))];
+        TrialShot[] shots =
+            [.. result.Shots.Where(s => s.Landing is not null && (!result.UsesSpeed || s.Speed is not null))];
         if (shots.Length == 0) return;
         double left = x + AxisWidth;
         double bottom = y + height - AxisHeight;
@@ -23,15 +24,22 @@ internal static class TrialShotPlot
         DrawAxes(svg, result, across, up, left, x + width, y, bottom);
         DrawLines(svg, result, across, up, left, x + width);
         foreach (TrialShot shot in shots)
-            ShotMark.Draw(svg, new SvgPoint(across.At(Across(result, shot)), up.At(1000 * shot.Landing!.Value)), shot.Condition);
+        {
+            var at = new SvgPoint(across.At(Across(result, shot)), up.At(1000 * shot.Landing!.Value));
+            ShotMark.Draw(svg, at, shot.Condition);
+        }
+
+
         DrawLegend(svg, result, left, y + 18);
         svg.End();
     }
 
-    private static double Across(TrialResult result, TrialShot shot) => result.UsesSpeed ? shot.Speed!.Value : shot.Number;
+    private static double Across(TrialResult result, TrialShot shot) =>
+        result.UsesSpeed ? shot.Speed!.Value : shot.Number;
 
     private static void DrawAxes(
-        SvgWriter svg, TrialResult result, PlotAxis across, PlotAxis up, double left, double right, double top, double bottom)
+        SvgWriter svg, TrialResult result, PlotAxis across, PlotAxis up, double left, double right, double top,
+        double bottom)
     {
         var grid = new SvgPath();
         foreach ((double value, string text) in up.Ticks())
@@ -55,7 +63,12 @@ internal static class TrialShotPlot
         svg.Path(grid, null, new Pen(Ink.Ghost, Ink.Fine));
         svg.Path(ticks, null, new Pen(Ink.Graphite, Ink.Thin));
         svg.Line(new SvgPoint(left, bottom), new SvgPoint(right, bottom), new Pen(Ink.Graphite, Ink.Thin));
-        string below = !result.UsesSpeed ? "number of the shot" : result.SpeedIsRollOut ? "roll-out, m" : "speed of the stroke, m/s";
+        string below = (result.UsesSpeed, result.SpeedIsRollOut) switch
+        {
+            (false, _) => "number of the shot",
+            (true, true) => "roll-out, m",
+            _ => "speed of the stroke, m/s",
+        };
         svg.Text(
             new SvgPoint((left + right) / 2, bottom + 82), below,
             new TextStyle(Ink.Body, Ink.Graphite, Anchor: TextAnchor.Middle));

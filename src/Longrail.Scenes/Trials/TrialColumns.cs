@@ -52,9 +52,11 @@ internal sealed class TrialColumns
         var columns = new TrialColumns { Names = [.. names.Select(name => name.Trim().ToLowerInvariant())] };
         for (int i = 0; i < names.Length; i++) columns.Take(i, diamond, wrong);
         if (columns.Condition < 0)
-            wrong(-1, new SceneError("condition", $"there is no such column among {string.Join(", ", columns.Names)}", "one that says which condition was played"));
+            wrong(-1, new SceneError(
+                "condition", $"there is no such column among {string.Join(", ", columns.Names)}", "one that says which condition was played"));
         if (columns.Landing < 0 && columns.Made < 0)
-            wrong(-1, new SceneError("", "nothing is measured", "a column landing_mm (or _cm, _m, _in, _diamonds) or made"));
+            wrong(-1,
+                new SceneError("", "nothing is measured", "a column landing_mm (or _cm, _m, _in, _diamonds) or made"));
         return columns;
     }
 
@@ -68,7 +70,8 @@ internal sealed class TrialColumns
         else if (name == Diamonds)
         {
             if (diamond is null)
-                wrong(i, new SceneError(name, "without the plan it is not known how long a diamond is", "--plan, or landing_mm"));
+                wrong(i, new SceneError(
+                    name, "without the plan it is not known how long a diamond is", "--plan, or landing_mm"));
             TakeLanding(i, diamond ?? 1, wrong);
         }
         else if (Factor(_landings, name) is { } landing)
@@ -105,13 +108,15 @@ internal sealed class TrialColumns
 
     private void TakeLanding(int i, double factor, Action<int, SceneError> wrong)
     {
-        if (Landing >= 0) wrong(i, new SceneError(Names[i], $"the landing stands in {Names[Landing]} already", "one of them"));
+        if (Landing >= 0)
+            wrong(i, new SceneError(Names[i], $"the landing stands in {Names[Landing]} already", "one of them"));
         (Landing, LandingFactor) = (i, factor);
     }
 
     private void TakeSpeed(int i, double factor, bool isRollOut, Action<int, SceneError> wrong)
     {
-        if (Speed >= 0) wrong(i, new SceneError(Names[i], $"the speed stands in {Names[Speed]} already", "one of them"));
+        if (Speed >= 0)
+            wrong(i, new SceneError(Names[i], $"the speed stands in {Names[Speed]} already", "one of them"));
         (Speed, SpeedFactor, SpeedIsRollOut) = (i, factor, isRollOut);
     }
 

@@ -35,7 +35,8 @@ public static class TrialPlanFileForm
     {
         if (utf8.StartsWith(Encoding.UTF8.Preamble)) utf8 = utf8[3..];
         if (utf8.Length > LargestPlan)
-            return Wrong(new SceneError("", $"the plan is more than {LargestPlan} bytes long", $"up to {LargestPlan} bytes"));
+            return Wrong(
+                new SceneError("", $"the plan is more than {LargestPlan} bytes long", $"up to {LargestPlan} bytes"));
         try
         {
             TrialPlanFile plan = JsonSerializer.Deserialize<TrialPlanFile>(utf8, _options)!;
@@ -49,9 +50,11 @@ public static class TrialPlanFileForm
 
     private static TrialPlanFileReading Check(TrialPlanFile? plan)
     {
-        if (plan is null) return Wrong(new SceneError("", "nothing where a plan is wanted", "what longrail trial plan --json wrote"));
+        if (plan is null)
+            return Wrong(new SceneError("", "nothing where a plan is wanted", "what longrail trial plan --json wrote"));
         if (plan.Longrail != TrialPlanFile.Format)
-            return Wrong(new SceneError("longrail", $"\"{SceneReadState.Shorten(plan.Longrail)}\" is no trial's plan", TrialPlanFile.Format));
+            return Wrong(new SceneError(
+                "longrail", $"\"{SceneReadState.Shorten(plan.Longrail)}\" is no trial's plan", TrialPlanFile.Format));
         if (FaultOf(plan) is { } fault) return Wrong(fault);
         SceneReading scene = SceneReader.Read(plan.Scene.GetRawText());
         return scene.Scene is null
@@ -65,8 +68,10 @@ public static class TrialPlanFileForm
         if (Word("measure", plan.Measure, "landing", "made") is { } measure) return measure;
         if (Word("rule", plan.Rule, "obrien-fleming", "pocock") is { } rule) return rule;
         if (Word("order", plan.Order, "abba", "blocks") is { } order) return order;
-        if (plan.Target is not null && Word("target", plan.Target, [.. TableWords.Cushions]) is { } target) return target;
-        if (plan.Pocket is not null && Word("pocket", plan.Pocket, [.. TableWords.Pockets]) is { } pocket) return pocket;
+        if (plan.Target is not null && Word("target", plan.Target, [.. TableWords.Cushions]) is { } target)
+            return target;
+        if (plan.Pocket is not null && Word("pocket", plan.Pocket, [.. TableWords.Pockets]) is { } pocket)
+            return pocket;
         foreach (TrialPlanNeed need in plan.Needs)
         {
             if (Word("needs.measure", need.Measure, "landing", "made") is { } wrong) return wrong;
@@ -74,9 +79,12 @@ public static class TrialPlanFileForm
 
         if (plan.Conditions.Count < 2) return new SceneError("conditions", "fewer than two conditions", "two or more");
         bool rises = plan.Looks.Zip(plan.Looks.Skip(1), (a, b) => a < b).All(isRise => isRise);
-        if (!rises || plan.Looks.Any(n => n < 2 || n % 2 != 0) || (plan.Looks.Count > 0 && plan.Looks[^1] != plan.Shots))
-            return new SceneError("looks", "these are no looks at a trial", "even numbers of shots, rising, the last one all");
-        if (!(plan.Level is > 0 and < 0.5)) return new SceneError("level", "is out of range", "more than 0, less than 0.5");
+        if (!rises || plan.Looks.Any(n => n < 2 || n % 2 != 0)
+            || (plan.Looks.Count > 0 && plan.Looks[^1] != plan.Shots))
+            return new SceneError(
+                "looks", "these are no looks at a trial", "even numbers of shots, rising, the last one all");
+        if (!(plan.Level is > 0 and < 0.5))
+            return new SceneError("level", "is out of range", "more than 0, less than 0.5");
         if (!(plan.Power is > 0 and < 1)) return new SceneError("power", "is out of range", "between 0 and 1");
         return null;
     }
@@ -92,7 +100,9 @@ public static class TrialPlanFileForm
         // "$.needs[0].shots" as we write paths.
         string path = (e?.Path ?? "").TrimStart('$').TrimStart('.');
         bool isMissing = e?.Message.Contains("missing required", StringComparison.Ordinal) ?? false;
-        string problem = isMissing ? "something is missing that a plan has" : "this is no trial's plan, or a broken one";
+        string problem = isMissing
+            ? "something is missing that a plan has"
+            : "this is no trial's plan, or a broken one";
         return new SceneError(path, problem, "what longrail trial plan --json wrote")
         {
             Line = e?.LineNumber is { } line ? (int)line + 1 : null,

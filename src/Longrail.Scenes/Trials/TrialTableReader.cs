@@ -6,8 +6,8 @@ using Longrail.Scenes.Fields;
 
 namespace Longrail.Scenes.Trials;
 
-/// <summary>Reads the results of a trial: a table with commas, semicolons or tabs between the cells (RFC 4180), names in
-/// its first row, lines that begin with # left out. Nothing that can be in a file makes it throw.</summary>
+/// <summary>Reads the results of a trial: a table with commas, semicolons or tabs between the cells (RFC 4180), names
+/// in its first row, lines that begin with # left out. Nothing that can be in a file makes it throw.</summary>
 public static class TrialTableReader
 {
     /// <summary>The size of the largest table that is read, bytes.</summary>
@@ -26,7 +26,8 @@ public static class TrialTableReader
     {
         ArgumentNullException.ThrowIfNull(needs);
         if (utf8.Length > LargestTable)
-            return Wrong(new SceneError("", $"the table is more than {LargestTable} bytes long", $"up to {LargestTable} bytes"));
+            return Wrong(
+                new SceneError("", $"the table is more than {LargestTable} bytes long", $"up to {LargestTable} bytes"));
         if (utf8.StartsWith(Encoding.UTF8.Preamble)) utf8 = utf8[3..];
         if (!Utf8.IsValid(utf8)) return Wrong(new SceneError("", "this is no text in UTF-8", "a table in UTF-8"));
         string text = Encoding.UTF8.GetString(utf8);
@@ -87,7 +88,8 @@ public static class TrialTableReader
                 ? Wrong([.. _errors])
                 : new TrialTableReading(
                     new TrialTable(
-                        Sorted(out IReadOnlyList<TrialShot> shots), shots, _columns.Landing >= 0, _columns.Speed >= 0, _columns.SpeedIsRollOut,
+                        Sorted(out IReadOnlyList<TrialShot> shots), shots, _columns.Landing >= 0, _columns.Speed >= 0,
+                        _columns.SpeedIsRollOut,
                         _columns.Made >= 0),
                     []);
         }
@@ -111,7 +113,8 @@ public static class TrialTableReader
             {
                 string like = _delimiter == ',' ? "; a decimal comma needs semicolons between the cells" : "";
                 Add(-1, new SceneError(
-                    "", $"{cells.Length} cells where the head has {_columns.Names.Count}", "as many as the head" + like));
+                    "", $"{cells.Length} cells where the head has {_columns.Names.Count}",
+                    "as many as the head" + like));
                 return;
             }
 
@@ -127,8 +130,8 @@ public static class TrialTableReader
                 _shots.Add(new TrialShot((int)_csv.LineNumber, number, condition, landing, speed, made));
         }
 
-        // A row of the template that nobody has played yet: number and condition alone. A shot of which nothing could be
-        // read has a note.
+        // A row of the template that nobody has played yet: number and condition alone. A shot of which nothing could
+        // be read has a note.
         private bool IsUntouched(string[] cells)
         {
             for (int i = 0; i < cells.Length; i++)
@@ -150,7 +153,8 @@ public static class TrialTableReader
             }
 
             if (_shots.Find(shot => shot.Number == number) is { } twice)
-                Add(_columns.Shot, new SceneError("shot", $"shot {number} stands in line {twice.Line} already", "each shot once"));
+                Add(_columns.Shot,
+                    new SceneError("shot", $"shot {number} stands in line {twice.Line} already", "each shot once"));
             return number;
         }
 
@@ -190,7 +194,7 @@ public static class TrialTableReader
 
             Add(column, new SceneError(
                 _columns.Names[column], $"\"{Short(cell)}\" is no number",
-                "a number with a decimal point, or nothing where it was not read; the unit stands in the column's name"));
+                "a number with a decimal point, or nothing where it was not read; the column's name has the unit"));
             return null;
         }
 
@@ -199,7 +203,8 @@ public static class TrialTableReader
             if (_columns.Made < 0 || cells[_columns.Made].Trim() is not { Length: > 0 } cell) return null;
             if (_yes.Contains(cell.ToLowerInvariant())) return true;
             if (_no.Contains(cell.ToLowerInvariant())) return false;
-            Add(_columns.Made, new SceneError("made", $"\"{Short(cell)}\" is neither yes nor no", "1 or 0, yes or no, or nothing"));
+            Add(_columns.Made,
+                new SceneError("made", $"\"{Short(cell)}\" is neither yes nor no", "1 or 0, yes or no, or nothing"));
             return null;
         }
 

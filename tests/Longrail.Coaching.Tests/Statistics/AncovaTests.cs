@@ -28,8 +28,8 @@ public class AncovaTests
         Assert.Equal(2.1361, ancova.Adjusted.F, 0.00005);
         Assert.Equal(0.138379, ancova.Adjusted.P, 0.0000005);
         Assert.Equal(293.6, ancova.Unadjusted.Squares, 0.05);
-        // The published 9.15 sets the unadjusted squares against the error that is left beside the covariate; against their
-        // own error, 995.1 / 27, they give 3.98.
+        // The published 9.15 sets the unadjusted squares against the error that is left beside the covariate; against
+        // their own error, 995.1 / 27, they give 3.98.
         Assert.Equal(9.15, ancova.Unadjusted.Squares / 2 / ancova.MeanSquare, 0.005);
         Assert.Equal(293.6 / 2 / (995.1 / 27), ancova.Unadjusted.F, 0.0001);
         Assert.Equal([5.3, 6.1, 12.3], Enumerable.Range(0, 3).Select(ancova.Mean), (a, b) => Math.Abs(a - b) < 1e-9);
@@ -51,7 +51,8 @@ public class AncovaTests
         Assert.Equal(6.41, both.Left - error.Left, 0.005);
     }
 
-    // An independent way to the same numbers: a regression on the covariate and one column of ones for each further group.
+    // An independent way to the same numbers: a regression on the covariate and one column of ones for each further
+    // group.
     [Fact]
     public void Covariance_agrees_with_a_regression_on_dummies()
     {
@@ -61,7 +62,8 @@ public class AncovaTests
             (a, b) =>
             {
                 Ancova ancova = Ancova.Of([a, b])!;
-                double[][] rows = [.. a.Select(p => (double[])[p.Covariate, 0]), .. b.Select(p => (double[])[p.Covariate, 1])];
+                double[][] rows =
+                    [.. a.Select(p => (double[])[p.Covariate, 0]), .. b.Select(p => (double[])[p.Covariate, 1])];
                 LinearFit fit = LinearFit.Of(rows, [.. a.Concat(b).Select(p => p.Value)])!;
                 MeanDifference difference = ancova.Difference(1, 0);
                 // A hundred operations on numbers of order one; the factor for nearly equal covariates.

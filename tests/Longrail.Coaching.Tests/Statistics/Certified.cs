@@ -11,6 +11,7 @@ internal static class Certified
     {
         double expected = double.Parse(certified, CultureInfo.InvariantCulture);
         double off = Math.Abs(value - expected) / Math.Abs(expected);
-        Assert.True(off <= 0.5 * Math.Pow(10, 1 - digits), $"{value:R} for {certified}: {-Math.Log10(off):0.0} digits.");
+        Assert.True(off <= 0.5 * Math.Pow(10, 1 - digits),
+            $"{value:R} for {certified}: {-Math.Log10(off):0.0} digits.");
     }
 }

@@ -5,7 +5,8 @@ namespace Longrail.Coaching.Tests.Statistics;
 
 public class GroupSequentialTests
 {
-    // S. J. Pocock, Biometrika 64, 191 (1977), and C. Jennison, B. W. Turnbull, Group Sequential Methods (2000), table 2.1.
+    // S. J. Pocock, Biometrika 64, 191 (1977), and C. Jennison, B. W. Turnbull, Group Sequential Methods (2000), table
+    // 2.1.
     [Theory]
     [InlineData(1, 1.960)]
     [InlineData(2, 2.178)]
@@ -32,8 +33,8 @@ public class GroupSequentialTests
     }
 
     // A statistics program's manual (SAS/STAT, SEQDESIGN, example "Two-Sided Pocock and O'Brien-Fleming Designs"): four
-    // looks, 5 %, power 90 %: at most 118.3143 % of the shots of a single look, and 77.69844 as information at a difference
-    // of 0.4, which is 118.3140 %: that far the two printed figures can be trusted.
+    // looks, 5 %, power 90 %: at most 118.3143 % of the shots of a single look, and 77.69844 as information at a
+    // difference of 0.4, which is 118.3140 %: that far the two printed figures can be trusted.
     [Fact]
     public void The_price_of_pococks_looks_comes_out() =>
         Assert.Equal(1.183143, GroupSequential.Equal(StoppingRule.Pocock, 4).Inflation(0.9), 0.000003);
@@ -50,8 +51,8 @@ public class GroupSequentialTests
     public void Peeking_has_the_published_price(int looks, double alarms) =>
         Assert.Equal(alarms, GroupSequential.FalseAlarmsOfPeeking(looks), 0.0005);
 
-    // 20,000 trials without an effect, looked at by Student's test after 10, 25 and 40 shots of each. Ten times the 5 % is
-    // 1,000 with deviation 30.8; four of them, and 100 for the normal limits being used with Student's t.
+    // 20,000 trials without an effect, looked at by Student's test after 10, 25 and 40 shots of each. Ten times the 5 %
+    // is 1,000 with deviation 30.8; four of them, and 100 for the normal limits being used with Student's t.
     [Fact]
     public void Planned_looks_keep_the_false_alarms_also_with_students_test()
     {

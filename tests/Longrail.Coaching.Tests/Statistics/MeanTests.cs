@@ -91,7 +91,8 @@ public class MeanTests
     [Fact]
     public void What_has_no_spread_cannot_be_tested()
     {
-        Assert.Throws<ArgumentException>(() => MeanDifference.Welch(SampleSummary.Of([1, 1]), SampleSummary.Of([2, 2])));
+        Assert.Throws<ArgumentException>(() =>
+            MeanDifference.Welch(SampleSummary.Of([1, 1]), SampleSummary.Of([2, 2])));
         Assert.Throws<ArgumentException>(() => MeanDifference.Pooled(SampleSummary.Of([1]), SampleSummary.Of([1, 2])));
         Assert.Throws<ArgumentException>(() => MeanDifference.Paired([1, 2], [1, 2, 3]));
         Assert.Throws<ArgumentException>(() => SampleSummary.Of([1, double.NaN]));

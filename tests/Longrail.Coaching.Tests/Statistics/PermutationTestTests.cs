@@ -5,8 +5,9 @@ namespace Longrail.Coaching.Tests.Statistics;
 
 public class PermutationTestTests
 {
-    // R. A. Fisher, The Design of Experiments (1935), section 21: Darwin's fifteen pairs of maize, differences in eighths
-    // of an inch; in 863 of the 32,768 ways to give them signs their sum is as large as seen, so 1,726 count both ways.
+    // R. A. Fisher, The Design of Experiments (1935), section 21: Darwin's fifteen pairs of maize, differences in
+    // eighths of an inch; in 863 of the 32,768 ways to give them signs their sum is as large as seen, so 1,726 count
+    // both ways.
     [Fact]
     public void Darwins_maize_comes_out_as_fisher_counted_it()
     {
@@ -25,15 +26,16 @@ public class PermutationTestTests
     public void Makes_and_misses_give_fishers_exact_test()
     {
         double[] made = [1, 1, 1, 0, 1, 0, 0, 0];
-        var test = PermutationTest.Of([.. made.Select(y => new CovariatePair(0, y))], [0, 0, 0, 0, 1, 1, 1, 1], null, 1);
+        var test =
+            PermutationTest.Of([.. made.Select(y => new CovariatePair(0, y))], [0, 0, 0, 0, 1, 1, 1, 1], null, 1);
         Assert.Equal((34 / 70.0, 70), (test.P, test.Dealings));
     }
 
     [Fact]
     public void A_sample_of_dealings_agrees_with_all_of_them()
     {
-        // 924 dealings of 12 shots counted; the same values twice over need a sample. Both are tests of one question, so
-        // the sampled chance must lie within four standard errors of Student's, which is near for normal values.
+        // 924 dealings of 12 shots counted; the same values twice over need a sample. Both are tests of one question,
+        // so the sampled chance must lie within four standard errors of Student's, which is near for normal values.
         var random = new MersenneTwister(5);
         double[] z = [.. random.NextDoubles(60).Select(u => MathNet.Numerics.Distributions.Normal.InvCDF(0, 1, u))];
         CovariatePair[] pairs = [.. z.Select((y, i) => new CovariatePair(0, y + (i < 30 ? 0.5 : 0)))];
@@ -50,7 +52,8 @@ public class PermutationTestTests
     [Fact]
     public void The_covariate_goes_along_with_its_shot()
     {
-        // Landing is speed alone; the groups differ in speed only. As it stands the difference is large; adjusted, none.
+        // Landing is speed alone; the groups differ in speed only. As it stands the difference is large; adjusted,
+        // none.
         CovariatePair[] pairs = [new(1, 10.1), new(2, 19.8), new(3, 30.2), new(4, 39.9), new(5, 50.2), new(6, 59.8)];
         int[] groups = [0, 0, 0, 1, 1, 1];
         CovariatePair[] blind = [.. pairs.Select(p => p with { Covariate = 0 })];

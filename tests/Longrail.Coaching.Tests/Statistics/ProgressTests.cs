@@ -5,7 +5,8 @@ namespace Longrail.Coaching.Tests.Statistics;
 /// <summary>What a notebook of attempts needs.</summary>
 public class ProgressTests
 {
-    // H. Levitt, J. Acoust. Soc. Am. 49, 467 (1971), table I: 50, 70.7, 79.4 and 84.1 %, and 29.3 % for the mirror rule.
+    // H. Levitt, J. Acoust. Soc. Am. 49, 467 (1971), table I: 50, 70.7, 79.4 and 84.1 %, and 29.3 % for the mirror
+    // rule.
     [Theory]
     [InlineData(1, 1, .5)]
     [InlineData(2, 1, .707)]
@@ -19,8 +20,8 @@ public class ProgressTests
     public void A_staircase_without_closed_form_is_refused() =>
         Assert.Throws<InvalidOperationException>(() => new StaircaseRule(2, 2).TargetRate);
 
-    // B. Efron, C. Morris, Sci. Am. 236(5), 119 (1977): successes of 18 players in 45 trials each, and their later rates.
-    // Published: c = .212, the first drawn in to .294, the last to .242.
+    // B. Efron, C. Morris, Sci. Am. 236(5), 119 (1977): successes of 18 players in 45 trials each, and their later
+    // rates. Published: c = .212, the first drawn in to .294, the last to .242.
     [Fact]
     public void Efron_and_morris_averages_draw_in_as_published()
     {
@@ -53,8 +54,8 @@ public class ProgressTests
             [.5, .75, 1, 1.25, 1.5, 1.75, 1.75, 2, 2.25, 2.5, 2.75, 3, 3.25, 3.5, 4, 4.25, 4.5, 4.75, 5, 5.5];
         bool[] passed =
         [
-            false, false, false, false, false, false, true, false, true, false, true, false, true, false, true, true, true,
-            true, true, true,
+            false, false, false, false, false, false, true, false, true, false, true, false, true, false, true, true,
+            true, true, true, true,
         ];
         LogisticFit fit = LogisticFit.Of([.. hours.Select(h => (double[])[h])], passed);
         Assert.Equal(LogisticOutcome.Converged, fit.Outcome);
@@ -105,7 +106,8 @@ public class ProgressTests
         Assert.Equal(Math.Log(3) + 1, fit.Coefficients[0], 1e-9);
     }
 
-    // Closed forms of both scales, and the worked example of the rating handbooks: 1613 against five opponents, 2.5 points.
+    // Closed forms of both scales, and the worked example of the rating handbooks: 1613 against five opponents, 2.5
+    // points.
     [Fact]
     public void Ratings_move_as_published()
     {

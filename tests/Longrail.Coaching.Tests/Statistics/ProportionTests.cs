@@ -85,8 +85,8 @@ public class ProportionTests
         int after, int before, int trials, double low, double high, double tolerance) =>
         Near(low, high, ProportionDifference.Newcombe(after, trials, before, trials), tolerance);
 
-    // First two recomputed; the tea-tasting from R. A. Fisher, The Design of Experiments (1935), chapter 2, as printed in
-    // textbooks: 3 of 4 right, 17/70 one-sided and 34/70 two-sided; all right, 1/70.
+    // First two recomputed; the tea-tasting from R. A. Fisher, The Design of Experiments (1935), chapter 2, as printed
+    // in textbooks: 3 of 4 right, 17/70 one-sided and 34/70 two-sided; all right, 1/70.
     [Theory]
     [InlineData(12, 20, 16, 20, .3008)]
     [InlineData(30, 50, 40, 50, .0486)]
@@ -115,8 +115,8 @@ public class ProportionTests
         Assert.Equal(1, later.ChanceAbove(earlier) + earlier.ChanceAbove(later), 1e-9);
     }
 
-    // The binomial law itself: the exact interval holds the truth in at least 95 % at every chance, Wilson's in about 95 %
-    // on average over the chances (L. D. Brown, T. T. Cai, A. DasGupta, Stat. Sci. 16, 101 (2001)).
+    // The binomial law itself: the exact interval holds the truth in at least 95 % at every chance, Wilson's in about
+    // 95 % on average over the chances (L. D. Brown, T. T. Cai, A. DasGupta, Stat. Sci. 16, 101 (2001)).
     [Fact]
     public void Intervals_hold_the_truth_as_often_as_they_say()
     {

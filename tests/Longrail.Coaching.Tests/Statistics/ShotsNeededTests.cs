@@ -4,8 +4,8 @@ namespace Longrail.Coaching.Tests.Statistics;
 
 public class ShotsNeededTests
 {
-    // J. L. Fleiss, Statistical Methods for Rates and Proportions (2nd ed., 1981), chapter 3 and table A.3, recomputed from
-    // the formula; .5 against .7 needs 92.999, which some calculators print as 94.
+    // J. L. Fleiss, Statistical Methods for Rates and Proportions (2nd ed., 1981), chapter 3 and table A.3, recomputed
+    // from the formula; .5 against .7 needs 92.999, which some calculators print as 94.
     [Theory]
     [InlineData(.5, .6, 388, 408, 519, 538)]
     [InlineData(.5, .7, 93, 103, 124, 134)]
@@ -72,8 +72,8 @@ public class ShotsNeededTests
     public void Newcombes_rule_sees_as_little_as_told(int shots, double chance, double power, double tolerance) =>
         Assert.Equal(power, ShotsNeeded.PowerOfNewcombe(shots, .5, chance), tolerance);
 
-    // If a make is a landing within w of the middle, makes 2 Phi(w/s) - 1: from 50 to 70 % the spread falls to 0.651, and
-    // about 44 shots of each see that, where makes and misses need 93.
+    // If a make is a landing within w of the middle, makes 2 Phi(w/s) - 1: from 50 to 70 % the spread falls to 0.651,
+    // and about 44 shots of each see that, where makes and misses need 93.
     [Fact]
     public void Distance_tells_sooner_than_makes()
     {

@@ -10,7 +10,8 @@ public class TrialPlannerTests
     [Fact]
     public void A_player_without_errors_shows_what_the_contrast_shows()
     {
-        TrialRequest request = TrialScenes.Request() with { Player = new Player("machine", 0, 0, 0, 0, 0), Strokes = 100 };
+        Player machine = PlayerPresets.Default with { Aim = 0, Speed = 0, TipAcross = 0, TipUp = 0, Elevation = 0 };
+        TrialRequest request = TrialScenes.Request() with { Player = machine, Strokes = 100 };
         TrialPlan plan = TrialScenes.Answer(request).Plan!;
         Contrast contrast = ContrastRunner.Run(new ContrastRequest(request.Scene, [request.Variation])).Contrast!;
         // The same shots, played a hundred times: means of equal numbers.
@@ -19,7 +20,8 @@ public class TrialPlannerTests
         Assert.Equal(1, plan.Conditions[0].Made!.Value.Share);
     }
 
-    // Trade knowledge and the golden tables of throw: dirty balls throw more, which widens this bank, and it misses long.
+    // Trade knowledge and the golden tables of throw: dirty balls throw more, which widens this bank, and it misses
+    // long.
     [Fact]
     public void Dirty_balls_land_farther_and_make_less()
     {
@@ -46,7 +48,8 @@ public class TrialPlannerTests
         TrialNeed landing = plan.Needs.First(n => n.Measure == TrialMeasure.Landing && !n.UsesSpeed);
         int shots = ShotsNeeded.ForMeans(landing.Effect / landing.Spread!.Value, plan.Power, plan.Level);
         // Strokes without a landing are played in addition.
-        Assert.InRange(landing.Shots, Math.Max(TrialPlanner.FewestLandings, shots), Math.Max(TrialPlanner.FewestLandings, shots + 1));
+        Assert.InRange(landing.Shots, Math.Max(TrialPlanner.FewestLandings, shots),
+            Math.Max(TrialPlanner.FewestLandings, shots + 1));
         TrialNeed made = plan.Needs.First(n => n.Measure == TrialMeasure.Made);
         Assert.Equal(
             Math.Ceiling(ShotsNeeded.ForChances(
@@ -58,7 +61,8 @@ public class TrialPlannerTests
     public void The_same_seed_plans_the_same()
     {
         string first = System.Text.Encoding.UTF8.GetString(TrialPlanForm.ToUtf8(TrialScenes.Plan));
-        string second = System.Text.Encoding.UTF8.GetString(TrialPlanForm.ToUtf8(TrialScenes.Answer(TrialScenes.Request()).Plan!));
+        string second =
+            System.Text.Encoding.UTF8.GetString(TrialPlanForm.ToUtf8(TrialScenes.Answer(TrialScenes.Request()).Plan!));
         Assert.Equal(first, second);
     }
 
@@ -97,7 +101,9 @@ public class TrialPlannerTests
     [Fact]
     public void Several_comparisons_share_the_false_alarms()
     {
-        TrialPlan two = TrialScenes.Answer(TrialScenes.Request("ballSet.state", "polished", "clean") with { MostShots = 500 }).Plan!;
+        TrialPlan two =
+            TrialScenes.Answer(
+                TrialScenes.Request("ballSet.state", "polished", "clean") with { MostShots = 500 }).Plan!;
         TrialPlan three = TrialScenes.Answer(
             TrialScenes.Request("ballSet.state", "polished", "clean", "dirty") with { MostShots = 500 }).Plan!;
         Assert.Equal(2, three.Comparisons);
@@ -107,7 +113,8 @@ public class TrialPlannerTests
     [Fact]
     public void Looks_cost_shots_and_end_with_the_last()
     {
-        TrialRequest request = TrialScenes.Request("ballSet.state", "polished", "clean") with { MostShots = 500, Looks = 4 };
+        TrialRequest request =
+            TrialScenes.Request("ballSet.state", "polished", "clean") with { MostShots = 500, Looks = 4 };
         TrialPlan obrien = TrialScenes.Answer(request).Plan!;
         TrialPlan pocock = TrialScenes.Answer(request with { Rule = StoppingRule.Pocock }).Plan!;
         Assert.Equal(4, obrien.Looks.Count);
@@ -136,7 +143,8 @@ public class TrialPlannerTests
     }
 
     [Theory]
-    [InlineData("\"measure\": \"landing\"", "\"measure\": \"lending\"", "measure: \"lending\" is not known; allowed: landing, made")]
+    [InlineData("\"measure\": \"landing\"", "\"measure\": \"lending\"",
+        "measure: \"lending\" is not known; allowed: landing, made")]
     [InlineData("\"seed\"", "\"sead\"", "plan")]
     [InlineData("\"longrail\": \"trial-plan/1\"", "\"longrail\": \"scene/1\"", "is no trial's plan")]
     [InlineData("\"ball\": \"8\"", "\"ball\": 8", "ball")]
@@ -145,7 +153,8 @@ public class TrialPlannerTests
     {
         string text = System.Text.Encoding.UTF8.GetString(TrialPlanForm.ToUtf8(TrialScenes.Plan));
         Assert.Contains(was, text, StringComparison.Ordinal);
-        TrialPlanAnswer answer = TrialPlanForm.Read(System.Text.Encoding.UTF8.GetBytes(text.Replace(was, made, StringComparison.Ordinal)));
+        TrialPlanAnswer answer =
+            TrialPlanForm.Read(System.Text.Encoding.UTF8.GetBytes(text.Replace(was, made, StringComparison.Ordinal)));
         Assert.Null(answer.Plan);
         Assert.Contains(told, string.Join('\n', answer.Errors), StringComparison.Ordinal);
     }

@@ -16,7 +16,8 @@ internal static class TrialScenes
     /// <summary>The guide's question.</summary>
     internal static TrialRequest Request(string field = "ballSet.state", params string[] levels) => new()
     {
-        Scene = SceneReader.Read(File.ReadAllBytes(Path.Combine(Root(), "scenes", "trials", "clean-or-dirty.json"))).Scene!,
+        Scene = SceneReader.Read(
+            File.ReadAllBytes(Path.Combine(Root(), "scenes", "trials", "clean-or-dirty.json"))).Scene!,
         Variation = new Variation(field, levels.Length == 0 ? ["clean", "dirty"] : levels),
         Player = PlayerPresets.Default,
         Strokes = 500,

@@ -17,7 +17,8 @@ public class TrialScheduleTests
                 {
                     Assert.All(block.GroupBy(turn => turn.Condition), group => Assert.Equal(2, group.Count()));
                     if (isAbba)
-                        Assert.Equal(block.Select(turn => turn.Condition), block.Reverse().Select(turn => turn.Condition));
+                        Assert.Equal(block.Select(turn => turn.Condition),
+                            block.Reverse().Select(turn => turn.Condition));
                     Assert.All(block, turn => Assert.Equal(turn.Block, TrialSchedule.BlockOf(turn.Shot, conditions)));
                 }
             },

@@ -34,7 +34,8 @@ public class TrialSchemasTests
     {
         JsonSchema schema = Schema("trial-result-1");
         byte[] table = File.ReadAllBytes(Path.Combine(TrialScenes.Root(), "scenes", "trials", "clean-or-dirty.csv"));
-        byte[] file = File.ReadAllBytes(Path.Combine(TrialScenes.Root(), "scenes", "trials", "clean-or-dirty.plan.json"));
+        byte[] file =
+            File.ReadAllBytes(Path.Combine(TrialScenes.Root(), "scenes", "trials", "clean-or-dirty.plan.json"));
         Assert.Empty(schema.Validate(Text(TrialResultWriter.ToUtf8(
             TrialWeigher.Weigh(table, TrialPlanForm.Read(file).Plan!).Result!))));
         Assert.Empty(schema.Validate(Text(TrialResultWriter.ToUtf8(TrialWeigher.Weigh(table, null).Result!))));
@@ -46,14 +47,16 @@ public class TrialSchemasTests
     public void The_schemas_refuse_what_is_unknown()
     {
         string text = Text(TrialPlanForm.ToUtf8(TrialScenes.Plan));
-        Assert.NotEmpty(Schema("trial-plan-1").Validate(text.Replace("\"looks\"", "\"glances\"", StringComparison.Ordinal)));
+        Assert.NotEmpty(
+            Schema("trial-plan-1").Validate(text.Replace("\"looks\"", "\"glances\"", StringComparison.Ordinal)));
         Assert.NotEmpty(Schema("trial-result-1").Validate(text));
     }
 
     private static byte[] Made(string name) =>
         name == "trial-plan-1" ? TrialSchemas.PlanToUtf8() : TrialSchemas.ResultToUtf8();
 
-    private static JsonSchema Schema(string name) => JsonSchema.FromJsonAsync(Text(Made(name))).GetAwaiter().GetResult();
+    private static JsonSchema Schema(string name) =>
+        JsonSchema.FromJsonAsync(Text(Made(name))).GetAwaiter().GetResult();
 
     private static string Text(byte[] utf8) => Encoding.UTF8.GetString(utf8);
 }

@@ -16,7 +16,8 @@ public class TrialWeigherTests
     public void The_guides_results_are_weighed()
     {
         byte[] table = File.ReadAllBytes(Path.Combine(TrialScenes.Root(), "scenes", "trials", "clean-or-dirty.csv"));
-        byte[] file = File.ReadAllBytes(Path.Combine(TrialScenes.Root(), "scenes", "trials", "clean-or-dirty.plan.json"));
+        byte[] file =
+            File.ReadAllBytes(Path.Combine(TrialScenes.Root(), "scenes", "trials", "clean-or-dirty.plan.json"));
         TrialResult result = TrialWeigher.Weigh(table, TrialPlanForm.Read(file).Plan!).Result!;
         WeighedComparison comparison = Assert.Single(result.Comparisons);
         Assert.Equal(TrialVerdict.Differs, comparison.Verdict);
@@ -26,12 +27,14 @@ public class TrialWeigherTests
         Ancova ancova = Ancova.Of([Pairs(a), Pairs(b)])!;
         Assert.Equal(ancova.Difference(1, 0).Difference, comparison.Adjusted!.Value, 1e-12);
         Assert.Equal(ancova.EqualSlopes!.Value.P, comparison.EqualSlopes!.Value, 1e-12);
-        Assert.Equal(b.Average(s => s.Landing!.Value) - a.Average(s => s.Landing!.Value), comparison.Unadjusted!.Value, 1e-12);
+        Assert.Equal(b.Average(s => s.Landing!.Value) - a.Average(s => s.Landing!.Value), comparison.Unadjusted!.Value,
+            1e-12);
         Assert.NotNull(comparison.Permutation);
         Assert.Contains("With this player, table and shot", result.Sentences[0], StringComparison.Ordinal);
     }
 
-    // 400 trials as planned with no difference, speeds drifting apart, 5 % of false alarms: 20, deviation 4.4, four of them.
+    // 400 trials as planned with no difference, speeds drifting apart, 5 % of false alarms: 20, deviation 4.4, four of
+    // them.
     [Fact]
     public void False_alarms_and_coverage_are_as_promised_though_the_speeds_differ()
     {
@@ -40,7 +43,8 @@ public class TrialWeigherTests
         int held = 0;
         for (int trial = 0; trial < 400; trial++)
         {
-            TrialResult result = TrialWeigher.Weigh(Table(random, _plan, 20, difference: 0, harder: 0.3), _plan).Result!;
+            TrialResult result =
+                TrialWeigher.Weigh(Table(random, _plan, 20, difference: 0, harder: 0.3), _plan).Result!;
             WeighedComparison comparison = result.Comparisons[0];
             if (comparison.Verdict == TrialVerdict.Differs) alarms++;
             if (comparison.Adjusted!.Within.Holds(0)) held++;
@@ -57,7 +61,8 @@ public class TrialWeigherTests
         var random = new MersenneTwister(21);
         TrialPlan plan = _plan with { UsesSpeed = false };
         int alarms = Enumerable.Range(0, 40).Count(_ => TrialWeigher
-            .Weigh(Table(random, plan, 20, difference: 0, harder: 0.3), plan).Result!.Comparisons[0].Verdict == TrialVerdict.Differs);
+            .Weigh(Table(random, plan, 20, difference: 0, harder: 0.3),
+                plan).Result!.Comparisons[0].Verdict == TrialVerdict.Differs);
         Assert.True(alarms > 20, $"{alarms}");
     }
 
@@ -100,7 +105,8 @@ public class TrialWeigherTests
         var random = new MersenneTwister(1);
         TrialResultAnswer answer = TrialWeigher.Weigh(Table(random, _plan, 12, 0.2, 0), _plan);
         Assert.Null(answer.Result);
-        Assert.Contains("12 of A, 12 of B: the plan is 20 of each and has no look before", answer.Refusal!, StringComparison.Ordinal);
+        Assert.Contains("12 of A, 12 of B: the plan is 20 of each and has no look before", answer.Refusal!,
+            StringComparison.Ordinal);
         // Armitage, McPherson and Rowe (1969): ten looks, 19 %.
         Assert.Contains("ten looks raise 5 % to 19 %", answer.Refusal!, StringComparison.Ordinal);
     }
@@ -116,7 +122,8 @@ public class TrialWeigherTests
         Assert.True(none.Confidence > 0.99);
         TrialResult great = TrialWeigher.Weigh(Table(random, plan, 10, 0.5, 0), plan).Result!;
         Assert.Equal(TrialVerdict.Differs, great.Comparisons[0].Verdict);
-        Assert.Contains("12 of A", TrialWeigher.Weigh(Table(random, plan, 12, 0.5, 0), plan).Refusal!, StringComparison.Ordinal);
+        Assert.Contains("12 of A", TrialWeigher.Weigh(Table(random, plan, 12, 0.5, 0), plan).Refusal!,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -165,7 +172,8 @@ public class TrialWeigherTests
         TrialTable table = Table(random, _plan, 20, 0.1, 0.3);
         TrialShot[] swapped = [.. table.Shots.Select(s => s.Number <= 2 ? s with { Number = 3 - s.Number } : s)];
         TrialResult result = TrialWeigher.Weigh(table with { Shots = swapped }, _plan).Result!;
-        Assert.Contains(result.Notes, note => note.Contains("not played in the order of the sheet", StringComparison.Ordinal));
+        Assert.Contains(result.Notes, note =>
+            note.Contains("not played in the order of the sheet", StringComparison.Ordinal));
         Assert.Contains(result.Notes, note => note.Contains("harder than A", StringComparison.Ordinal));
     }
 
@@ -189,7 +197,8 @@ public class TrialWeigherTests
         int[] left = [40, 30];
         var text = new StringBuilder("shot,condition,made\n");
         foreach (TrialTurn turn in turns)
-            text.Append(CultureInfo.InvariantCulture, $"{turn.Shot},{"AB"[turn.Condition]},{(left[turn.Condition]-- > 0 ? 1 : 0)}\n");
+            text.Append(CultureInfo.InvariantCulture,
+                $"{turn.Shot},{"AB"[turn.Condition]},{(left[turn.Condition]-- > 0 ? 1 : 0)}\n");
         TrialResult result = TrialWeigher.Weigh(Encoding.UTF8.GetBytes(text.ToString()), plan).Result!;
         // 40 of 50 against 30 of 50: .020 to .364, Fisher .0486 (recomputed).
         Assert.Equal(-.364, result.Comparisons[0].Made!.Within.Low, 0.0006);
@@ -230,7 +239,8 @@ public class TrialWeigherTests
         return new TrialTable(["clean", "dirty"], shots, true, true, false, false);
     }
 
-    private static TrialTable Until(TrialTable table, int each) => table with { Shots = [.. table.Shots.Take(2 * each)] };
+    private static TrialTable Until(TrialTable table, int each) =>
+        table with { Shots = [.. table.Shots.Take(2 * each)] };
 
     private static CovariatePair[] Pairs(TrialShot[] shots) =>
         [.. shots.Select(shot => new CovariatePair(shot.Speed!.Value, shot.Landing!.Value))];

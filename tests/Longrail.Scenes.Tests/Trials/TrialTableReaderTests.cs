@@ -45,7 +45,8 @@ public class TrialTableReaderTests
     [Fact]
     public void Without_a_plan_the_alphabet_orders_the_conditions()
     {
-        TrialTableReading reading = TrialTableReader.Read("condition,made\nold cue,1\nnew cue,0\n"u8, new TrialTableNeeds());
+        TrialTableReading reading =
+            TrialTableReader.Read("condition,made\nold cue,1\nnew cue,0\n"u8, new TrialTableNeeds());
         Assert.Equal(["new cue", "old cue"], reading.Table!.Conditions);
         Assert.Equal([1, 0], reading.Table.Shots.Select(shot => shot.Condition));
     }
@@ -53,20 +54,26 @@ public class TrialTableReaderTests
     [Theory]
     [InlineData("shot,landing_mm\n1,2\n", "1:1: condition: there is no such column")]
     [InlineData("shot,condition\n1,A\n", "1:1: nothing is measured; allowed: a column landing_mm")]
-    [InlineData("condition,landing_mn\nA,2\n", "1:11: landing_mn: unknown column; allowed: shot, condition, made, note")]
+    [InlineData("condition,landing_mn\nA,2\n",
+        "1:11: landing_mn: unknown column; allowed: shot, condition, made, note")]
     [InlineData("condition,landing_mn\nA,2\n", "did you mean landing_mm?")]
     [InlineData("condition,made,made\nA,1,1\n", "1:16: made: stands twice")]
-    [InlineData("condition,landing_mm,landing_in\nA,1,1\n", "1:22: landing_in: the landing stands in landing_mm already")]
+    [InlineData("condition,landing_mm,landing_in\nA,1,1\n",
+        "1:22: landing_in: the landing stands in landing_mm already")]
     [InlineData("condition,landing_mm\nA,about here\n", "2:3: landing_mm: \"about here\" is no number")]
-    [InlineData("condition,made\nA,1\nC,1\n", "3:1: condition: \"C\" is no condition of this trial; allowed: A or clean; B or dirty")]
+    [InlineData("condition,made\nA,1\nC,1\n",
+        "3:1: condition: \"C\" is no condition of this trial; allowed: A or clean; B or dirty")]
     [InlineData("condition,made\nA,1\nditry,1\n", "did you mean dirty?")]
     [InlineData("condition,made\nA,perhaps\n", "2:3: made: \"perhaps\" is neither yes nor no")]
     [InlineData("shot,condition,made\n1,A,1\n1,B,0\n", "3:1: shot: shot 1 stands in line 2 already")]
     [InlineData("shot,condition,made\nfirst,A,1\n", "2:1: shot: \"first\" is no number of a shot")]
-    [InlineData("condition,landing_mm\nA,1,5\n", "2:1: 3 cells where the head has 2; allowed: as many as the head; a decimal comma needs semicolons")]
-    [InlineData("condition,landing_mm\nA,9999\n", "2:3: landing_mm: 9999 mm lies off the cushion; allowed: 0 to 2540 mm; is the unit right?")]
+    [InlineData("condition,landing_mm\nA,1,5\n",
+        "2:1: 3 cells where the head has 2; allowed: as many as the head; a decimal comma needs semicolons")]
+    [InlineData("condition,landing_mm\nA,9999\n",
+        "2:3: landing_mm: 9999 mm lies off the cushion; allowed: 0 to 2540 mm; is the unit right?")]
     [InlineData("condition,landing_mm,speed_mps\nA,1250,-2\n", "2:8: speed_mps: is not positive")]
-    [InlineData("condition,landing_mm\nA,3.97\nB,4.1\n", "landing_mm: all shots land within 10 mm of the corner; allowed: landing_diamonds")]
+    [InlineData("condition,landing_mm\nA,3.97\nB,4.1\n",
+        "landing_mm: all shots land within 10 mm of the corner; allowed: landing_diamonds")]
     [InlineData("condition,landing_mm\n", "no shot has been written down")]
     [InlineData("condition,landing_mm\nA,\"12\n", "a quotation mark stands where it does not belong")]
     [InlineData("", "the table is empty")]
@@ -87,7 +94,8 @@ public class TrialTableReaderTests
 
     [Fact]
     public void A_table_of_another_encoding_is_refused() =>
-        Assert.Contains("UTF-8", TrialTableReader.Read([0xC3, 0x28], _plan).Errors[0].Problem, StringComparison.Ordinal);
+        Assert.Contains("UTF-8", TrialTableReader.Read([0xC3, 0x28], _plan).Errors[0].Problem,
+            StringComparison.Ordinal);
 
     [Fact]
     public void Mistakes_in_every_row_are_not_all_told()

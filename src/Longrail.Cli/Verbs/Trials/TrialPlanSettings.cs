@@ -68,7 +68,8 @@ public sealed class TrialPlanSettings : SceneFileSettings
 
     /// <summary>The stopping rule, as typed.</summary>
     [CommandOption("--rule <RULE>")]
-    [Description("obrien-fleming (default): an early end needs a great difference. pocock: the same limit at each look")]
+    [Description(
+        "obrien-fleming (default): an early end needs a great difference. pocock: the same limit at each look")]
     public string Rule { get; init; } = "obrien-fleming";
 
     /// <summary>The order, as typed.</summary>
@@ -117,7 +118,8 @@ public sealed class TrialPlanSettings : SceneFileSettings
         if (Vary is null) return ValidationResult.Error($"--vary: nothing is varied; allowed: {VariationText.Form}");
         if (VariationText.Read(Vary, out string problem) is null) return ValidationResult.Error($"--vary: {problem}");
         if (!(Quantity(Reading, QuantityKind.Length) is > 0 and <= LongestReading))
-            return ValidationResult.Error($"--reading: \"{Reading}\"; allowed: a length with its unit, more than 0, up to 0.5 m");
+            return ValidationResult.Error(
+                $"--reading: \"{Reading}\"; allowed: a length with its unit, more than 0, up to 0.5 m");
         if (!(Quantity(SpeedReading, QuantityKind.Ratio) is >= 0 and <= 0.5))
             return ValidationResult.Error($"--speed-reading: \"{SpeedReading}\"; allowed: a part, from 0 to 50 %");
         if (!(PowerAsked is >= 0.5 and <= 0.999))

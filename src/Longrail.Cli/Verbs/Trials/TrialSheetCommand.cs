@@ -10,10 +10,12 @@ namespace Longrail.Cli.Verbs.Trials;
 internal sealed class TrialSheetCommand : Command<TrialSheetSettings>
 {
     /// <summary>What help says about the verb.</summary>
-    public const string Description = "The sheet for the table: set-up in diamonds and mm, the order drawn by lot, boxes";
+    public const string Description =
+        "The sheet for the table: set-up in diamonds and mm, the order drawn by lot, boxes";
 
     /// <inheritdoc/>
-    public override int Execute(CommandContext context, TrialSheetSettings settings, CancellationToken cancellationToken)
+    public override int Execute(
+        CommandContext context, TrialSheetSettings settings, CancellationToken cancellationToken)
     {
         var streams = (ProgramStreams)context.Data!;
         if (settings.Picture is { } wanted && PictureOutput.Refusal(wanted) is { } refusal)
@@ -25,7 +27,8 @@ internal sealed class TrialSheetCommand : Command<TrialSheetSettings>
         if (TrialPlanInput.Read(settings.Plan, streams) is not { } plan) return ExitCode.BadInput;
         if (!plan.IsAffordable)
         {
-            streams.Error.WriteLine("longrail: the plan found no affordable number of shots; there is nothing to print");
+            streams.Error.WriteLine(
+                "longrail: the plan found no affordable number of shots; there is nothing to print");
             return ExitCode.Failed;
         }
 
@@ -56,9 +59,12 @@ internal sealed class TrialSheetCommand : Command<TrialSheetSettings>
             file.Write(Encoding.UTF8.GetBytes(text));
             return null;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        catch (Exception e) when (
+            e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            return File.Exists(path) ? $"{path} is there already; it is left as it is" : $"cannot write {path}: {e.Message}";
+            return File.Exists(path)
+                ? $"{path} is there already; it is left as it is"
+                : $"cannot write {path}: {e.Message}";
         }
     }
 }

@@ -11,10 +11,12 @@ namespace Longrail.Cli.Verbs.Trials;
 internal sealed class TrialWeighCommand : Command<TrialWeighSettings>
 {
     /// <summary>What help says about the verb.</summary>
-    public const string Description = "What the results say: differences with intervals, speed evened out, one sentence";
+    public const string Description =
+        "What the results say: differences with intervals, speed evened out, one sentence";
 
     /// <inheritdoc/>
-    public override int Execute(CommandContext context, TrialWeighSettings settings, CancellationToken cancellationToken)
+    public override int Execute(
+        CommandContext context, TrialWeighSettings settings, CancellationToken cancellationToken)
     {
         var streams = (ProgramStreams)context.Data!;
         if (settings.Picture is { } wanted && PictureOutput.Refusal(wanted) is { } refusal)
