@@ -1,6 +1,7 @@
 using System.Text;
 using Longrail.Cli.Input;
 using Longrail.Cli.Verbs;
+using Longrail.Cli.Verbs.Trials;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -64,7 +65,19 @@ public static class LongrailApp
         config.AddCommand<EffectsCommand>("effects").WithData(streams).WithDescription(EffectsCommand.Description)
             .WithExample("effects", "scenes/first-bank.json", "--picture", "effects.svg")
             .WithExample("effects", "scenes/two-cushion-bank.json", "--unit", "mm");
+        AddTrial(config, streams);
     }
+
+    private static void AddTrial(IConfigurator config, ProgramStreams streams) => config.AddBranch("trial", trial =>
+    {
+        trial.SetDescription("Compare conditions on a real table: plan the shots, print the order, weigh the results");
+        trial.AddCommand<TrialPlanCommand>("plan").WithData(streams).WithDescription(TrialPlanCommand.Description)
+            .WithExample("trial", "plan", "scenes/trials/clean-or-dirty.json", "--vary", "ballSet.state=clean,dirty");
+        trial.AddCommand<TrialSheetCommand>("sheet").WithData(streams).WithDescription(TrialSheetCommand.Description)
+            .WithExample("trial", "sheet", "plan.json", "--picture", "sheet.pdf", "--results", "results.csv");
+        trial.AddCommand<TrialWeighCommand>("weigh").WithData(streams).WithDescription(TrialWeighCommand.Description)
+            .WithExample("trial", "weigh", "results.csv", "--plan", "plan.json", "--picture", "weighed.svg");
+    });
 
     private static string Version() =>
         typeof(LongrailApp).Assembly.GetName().Version?.ToString(fieldCount: 3) ?? "";

@@ -27,6 +27,11 @@ internal static class PictureOutput
     /// <returns>Null, or why it could not be written.</returns>
     public static string? Write(string svg, string path) => Try(() => PictureFile.Save(svg, path));
 
+    /// <summary>Writes a picture of several pages.</summary>
+    /// <returns>Null, or why it could not be written.</returns>
+    public static string? WritePages(IReadOnlyList<string> pages, string path) =>
+        Try(() => PictureFile.SavePages(pages, path));
+
     private static string? Try(Action action)
     {
         try

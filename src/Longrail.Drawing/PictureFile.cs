@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Longrail.Drawing.Files;
 
@@ -20,6 +21,28 @@ public static class PictureFile
     {
         RequireEnding(path);
         Write(path, Bytes(svg, Path.GetExtension(path).ToLowerInvariant()));
+    }
+
+    /// <summary>Writes a picture of several pages: one PDF, or as many SVGs or PNGs, of which the second is called
+    /// NAME-2 and so on. Each file is written whole or not at all.</summary>
+    /// <param name="pages">The pages as SVG text; one or more.</param>
+    /// <param name="path">The file; ends in .svg, .png or .pdf.</param>
+    /// <exception cref="PictureException">Another ending, a place that cannot be written, or no font to set the text
+    /// in.</exception>
+    public static void SavePages(IReadOnlyList<string> pages, string path)
+    {
+        ArgumentNullException.ThrowIfNull(pages);
+        RequireEnding(path);
+        string ending = Path.GetExtension(path);
+        if (ending.Equals(".pdf", StringComparison.OrdinalIgnoreCase))
+        {
+            Write(path, SkiaRenderer.Pdf(pages));
+            return;
+        }
+
+        string start = path[..^ending.Length];
+        for (int k = 0; k < pages.Count; k++)
+            Save(pages[k], k == 0 ? path : string.Create(CultureInfo.InvariantCulture, $"{start}-{k + 1}{ending}"));
     }
 
     /// <summary>Refuses a file name that <see cref="Save"/> could not write, before any work is done for it.</summary>

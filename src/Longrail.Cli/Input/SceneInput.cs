@@ -94,9 +94,13 @@ public static class SceneInput
         }
     }
 
-    /// <summary>Reads a whole file, or standard input.</summary>
+    /// <summary>Reads a file, or standard input, as a whole.</summary>
+    /// <param name="file">The file, or "-".</param>
+    /// <param name="streams">Where standard input is, and where to print.</param>
+    /// <param name="utf8">What was read.</param>
+    /// <param name="noun">What it is, with its article, for a message that it is too large.</param>
     /// <returns>Whether it could be read; if not, it was printed why.</returns>
-    internal static bool TryReadBytes(string file, ProgramStreams streams, out byte[] utf8)
+    internal static bool TryReadBytes(string file, ProgramStreams streams, out byte[] utf8, string noun = "a scene")
     {
         utf8 = [];
         using Stream? stream = Open(file, streams);
@@ -118,7 +122,7 @@ public static class SceneInput
         if (length > SceneReader.LargestScene)
         {
             streams.Error.WriteLine(
-                $"longrail: {NameOf(file)}: more than {SceneReader.LargestScene} bytes, the most for a scene");
+                $"longrail: {NameOf(file)}: more than {SceneReader.LargestScene} bytes, the most for {noun}");
             return false;
         }
 
@@ -126,7 +130,7 @@ public static class SceneInput
         return true;
     }
 
-    /// <summary>What a file is called in a message.</summary>
+    /// <summary>What a message calls a file.</summary>
     internal static string NameOf(string file) => IsStandardInput(file) ? "standard input" : file;
 
     private static string Explain(Exception e) => e switch

@@ -20,7 +20,8 @@ internal static class ColumnText
         }
 
         AppendRow(text, columns, widths, [.. columns.Select(c => c.Name)]);
-        AppendRow(text, columns, widths, [.. columns.Select(c => c.Unit)]);
+        if (columns.Any(c => c.Unit.Length > 0))
+            AppendRow(text, columns, widths, [.. columns.Select(c => c.Unit)]);
         foreach (IReadOnlyList<string> row in rows)
             AppendRow(text, columns, widths, row);
     }

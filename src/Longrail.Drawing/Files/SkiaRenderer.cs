@@ -38,22 +38,53 @@ public static class SkiaRenderer
     /// <summary>A PDF of one page at the picture's printed size; lines stay lines and letters stay letters.</summary>
     /// <exception cref="PictureException">There is no font to set the text in, or the picture cannot be
     /// read.</exception>
-    public static byte[] Pdf(string svg) => With(svg, picture =>
+    public static byte[] Pdf(string svg) => Pdf([svg]);
+
+    /// <summary>A PDF of several pages, each at its picture's printed size.</summary>
+    /// <param name="pages">The pages as SVG text; one or more.</param>
+    /// <exception cref="PictureException">There is no font to set the text in, or a picture cannot be
+    /// read.</exception>
+    public static byte[] Pdf(IReadOnlyList<string> pages)
+    {
+        ArgumentNullException.ThrowIfNull(pages);
+        using var stream = new MemoryStream();
+        AddPages(pages, stream);
+        return stream.ToArray();
+    }
+
+    private static void AddPages(IReadOnlyList<string> pages, MemoryStream stream)
+    {
+        SKDocument? document = null;
+        try
+        {
+            foreach (string page in pages)
+            {
+                // Opened within the guard: the library itself may be missing.
+                document = With(page, picture =>
+                {
+                    SKDocument open = document ?? SKDocument.CreatePdf(stream);
+                    AddPage(open, picture);
+                    return open;
+                });
+            }
+
+            document?.Close();
+        }
+        finally
+        {
+            document?.Dispose();
+        }
+    }
+
+    private static void AddPage(SKDocument document, SKPicture picture)
     {
         const float Scale = (float)(PointsPerInch / PixelsPerInch);
         SKRect frame = picture.CullRect;
-        using var stream = new MemoryStream();
-        using (SKDocument document = SKDocument.CreatePdf(stream))
-        {
-            SKCanvas canvas = document.BeginPage(frame.Width * Scale, frame.Height * Scale);
-            canvas.Scale(Scale);
-            canvas.DrawPicture(picture);
-            document.EndPage();
-            document.Close();
-        }
-
-        return stream.ToArray();
-    });
+        SKCanvas canvas = document.BeginPage(frame.Width * Scale, frame.Height * Scale);
+        canvas.Scale(Scale);
+        canvas.DrawPicture(picture);
+        document.EndPage();
+    }
 
     /// <summary>How many pixels wide a picture is when printed at a resolution.</summary>
     internal static int PrintWidth(string svg, double dotsPerInch) =>
