@@ -122,12 +122,14 @@ public static class WaysPicture
             ? "double kiss"
             : string.Create(CultureInfo.InvariantCulture, $"kiss gap {gap:0} mm");
         return new KissMark(
-            TablePoint.From(trace.StateAt(cue, time).Position), TablePoint.From(trace.StateAt(ball, time).Position), words);
+            TablePoint.From(trace.StateAt(cue, time).Position),
+            TablePoint.From(trace.StateAt(ball, time).Position), words);
     }
 
     private static IReadOnlyList<TablePoint> NextLine(WaysRequest request, Way way, Trace trace)
     {
-        if (way is not { Rest: { } rest, Next: { Pocket: { } pocket, Cut: not null } } || request.NextBall is not { } name)
+        if (way is not { Rest: { } rest, Next: { Pocket: { } pocket, Cut: not null } }
+            || request.NextBall is not { } name)
             return [];
         int next = request.Scene.IndexOf(name);
         int cue = request.Scene.IndexOf(request.CueBall!);

@@ -62,16 +62,20 @@ public static class WaysText
     }
 
     private static string Errors(Player player) =>
-        Invariant($"{player.Name}, strays by {player.Aim * Degrees:0.###} deg of aim, {100 * player.Speed:0.#} % of speed, ")
+        Invariant($"{player.Name}, strays by {player.Aim * Degrees:0.###} deg of aim, ")
+        + Invariant($"{100 * player.Speed:0.#} % of speed, ")
         + Invariant($"{1000 * player.TipAcross:0.##} mm of tip across and {1000 * player.TipUp:0.##} up, ")
         + Invariant($"{player.Elevation * Degrees:0.##} deg of elevation")
-        + (double.IsFinite(player.HardStroke) ? Invariant($"; hard strokes ({player.HardStroke:0.#} m/s) by more") : "");
+        + (double.IsFinite(player.HardStroke)
+            ? Invariant($"; hard strokes ({player.HardStroke:0.#} m/s) by more")
+            : "");
 
     private static void AppendWays(StringBuilder text, WaysAnswer answer, int listed, int detailed)
     {
         WaysTable table = WaysTable.Of(answer.Request, [.. answer.Ways.Take(listed)]);
         // The table is wide enough without; it is told with each way in full.
-        int[] columns = [.. Enumerable.Range(0, table.Columns.Count).Where(c => table.Columns[c].Name != WaysTable.Rests)];
+        int[] columns =
+            [.. Enumerable.Range(0, table.Columns.Count).Where(c => table.Columns[c].Name != WaysTable.Rests)];
         ColumnText.Append(
             text, [.. columns.Select(c => table.Columns[c])],
             [.. table.Rows.Select(row => (IReadOnlyList<string>)[.. columns.Select(c => row[c])])]);
@@ -122,9 +126,11 @@ public static class WaysText
         Lines(
             text,
             [
-                $"Ranked by {order}. Made: goes down there and the cue ball does not; in brackets the 95 % interval of the count.",
+                $"Ranked by {order}. Made: goes down there and the cue ball does not; "
+                    + "in brackets the 95 % interval of the count.",
                 "Leeway: how far the aim may be off to the left and to the right, all else as meant.",
-                "The aim is where the line of the stick meets a cushion's nose; diamonds along from the head, across from the right.",
+                "The aim is where the line of the stick meets a cushion's nose; "
+                    + "diamonds along from the head, across from the right.",
             ]);
         if (answer.Request.NextBall is not null)
             Lines(text, ["Plan: this ball and the next one."]);

@@ -125,7 +125,8 @@ public sealed class WaysSettings : SceneFileSettings
             : RailRange.Read(Rails) is null ? $"--rails: \"{Rails}\"; allowed: {RailRange.Form}"
             : Whole(KickRails, 0, MostKickRails) is null
                 ? $"--kick-rails: \"{KickRails}\"; allowed: a number from 0 to {MostKickRails}"
-            : Pocket is not null && !TableWords.Pockets.Contains(Pocket) ? Unknown("--pocket", Pocket, TableWords.Pockets)
+            : Pocket is not null && !TableWords.Pockets.Contains(Pocket)
+                ? Unknown("--pocket", Pocket, TableWords.Pockets)
             : WaysTerms.Order(Order) is null ? Unknown("--order", Order, WaysTerms.Orders)
             : SeedOf(Seed) is null ? $"--seed: \"{Seed}\"; allowed: a whole number, 0 or more"
             : Threads is not null && Whole(Threads, 1, int.MaxValue) is null

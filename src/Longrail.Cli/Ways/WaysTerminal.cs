@@ -49,7 +49,8 @@ internal sealed class WaysTerminal : IProgress<WaysProgress>
         var lines = new List<string>
         {
             string.Create(
-                CultureInfo.InvariantCulture, $"{progress.Stage,-9}  [{bar}] {100 * progress.Done,3:0} %  {found} so far"),
+                CultureInfo.InvariantCulture,
+                $"{progress.Stage,-9}  [{bar}] {100 * progress.Done,3:0} %  {found} so far"),
         };
         for (int k = 0; k < Math.Min(MostWays, progress.Ways.Count); k++)
         {

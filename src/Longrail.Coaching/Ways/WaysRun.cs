@@ -84,7 +84,8 @@ internal sealed class WaysRun
         var full = new HashSet<WayRoute>();
         while (!ways.Contains(null))
         {
-            HashSet<WayRoute> head = [.. Ranked(ways).Take(FullOdds).Select(way => way.Route).Where(r => !full.Contains(r))];
+            HashSet<WayRoute> head =
+                [.. Ranked(ways).Take(FullOdds).Select(way => way.Route).Where(route => !full.Contains(route))];
             if (head.Count == 0)
                 return true;
             int[] next = [.. Enumerable.Range(0, ways.Length).Where(i => head.Contains(found[i].Route))];

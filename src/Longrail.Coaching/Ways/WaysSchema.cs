@@ -135,7 +135,8 @@ public static class WaysSchema
         {
             Words(json, "change", "The one thing that is changed.", [.. WaysTerms.Changes]);
             Number(
-                json, "amount", "By how much: radians of cut to the left, m/s faster, metres of tip to the right or up.");
+                json, "amount",
+                "By how much: radians of cut to the left, m/s faster, metres of tip to the right or up.");
             Number(json, "gap", "The kiss gap then.", least: 0);
             WriteRoute(json);
             WriteStroke(json);
@@ -199,7 +200,8 @@ public static class WaysSchema
                 Words(
                     json, "pocket", "The pocket it would most often be played to.", [.. TableWords.Pockets, null]);
                 Field(
-                    json, "cut", "The cut from the mean place, positive to the left; null when no straight pot is open.",
+                    json, "cut",
+                    "The cut from the mean place, positive to the left; null when no straight pot is open.",
                     () => Types(json, "number", "null"));
                 WriteOdds(json, "odds", "The chance to pot it.");
                 Share(json, "plan", "The chance of both balls.");

@@ -12,7 +12,8 @@ using Longrail.Scenes.Writing;
 
 namespace Longrail.Coaching.Ways;
 
-/// <summary>Writes answers as JSON, format "ways/1". Numbers are round-trip exact, in SI or as their names say.</summary>
+/// <summary>Writes answers as JSON, format "ways/1". Numbers are round-trip exact, in SI or as their names
+/// say.</summary>
 public static class WaysWriter
 {
     /// <summary>The format's name and version, the value of the field "longrail".</summary>

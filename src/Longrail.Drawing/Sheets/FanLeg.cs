@@ -19,7 +19,10 @@ internal sealed record FanLeg(IReadOnlyList<TablePoint> Left, IReadOnlyList<Tabl
         List<double> one = Ends(left, ball, until);
         List<double> other = Ends(right, ball, until);
         for (int k = 0; k + 1 < Math.Min(one.Count, other.Count); k++)
-            yield return new FanLeg(Sample(left, ball, one[k], one[k + 1]), Sample(right, ball, other[k], other[k + 1]));
+        {
+            yield return new FanLeg(
+                Sample(left, ball, one[k], one[k + 1]), Sample(right, ball, other[k], other[k + 1]));
+        }
     }
 
     // Times at which legs end: start, cushions, end.
@@ -31,10 +34,11 @@ internal sealed record FanLeg(IReadOnlyList<TablePoint> Left, IReadOnlyList<Tabl
             bool isOwn = e.BallA == ball || e.BallB == ball;
             if (!isOwn || e.Time <= ends[0])
                 continue;
-            if (e.Kind is ShotEventKind.Cushion or ShotEventKind.Pocketed or ShotEventKind.Stops or ShotEventKind.BallsMeet)
+            bool isLast = e.Kind is ShotEventKind.Pocketed or ShotEventKind.Stops;
+            if (isLast || e.Kind is ShotEventKind.Cushion or ShotEventKind.BallsMeet)
                 ends.Add(e.Time);
             bool met = e.Kind == ShotEventKind.BallsMeet && (until is null || e.BallA == until || e.BallB == until);
-            if (met || e.Kind is ShotEventKind.Pocketed or ShotEventKind.Stops)
+            if (met || isLast)
                 break;
         }
 
@@ -45,8 +49,8 @@ internal sealed record FanLeg(IReadOnlyList<TablePoint> Left, IReadOnlyList<Tabl
     private static double Start(Trace trace, int ball) =>
         trace.Setup.Balls[ball].Start.Velocity.LengthSquared > 0
             ? 0
-            : trace.Events.FirstOrDefault(e => e.BallB == ball || (e.BallA == ball && e.Kind == ShotEventKind.BallsMeet))
-                ?.Time ?? 0;
+            : trace.Events.FirstOrDefault(
+                e => e.BallB == ball || (e.BallA == ball && e.Kind == ShotEventKind.BallsMeet))?.Time ?? 0;
 
     private static TablePoint[] Sample(Trace trace, int ball, double from, double to)
     {

@@ -56,11 +56,13 @@ internal static class WaySketches
             DrawBall(svg, view, ways, way, ball);
         double line = at.Y + scale * (table.Width + 2 * Rim) + Caption + 4;
         svg.Text(
-            new SvgPoint(at.X, line), $"{way.Mark.Letter}  {way.Odds}", new TextStyle(Caption + 2, Ink.Graphite, Bold: true));
+            new SvgPoint(at.X, line), $"{way.Mark.Letter}  {way.Odds}",
+            new TextStyle(Caption + 2, Ink.Graphite, Bold: true));
         double words = TextWidth.Of($"{way.Mark.Letter}  {way.Odds}", Caption + 2, bold: true) + 14;
         IReadOnlyList<string> lines = TextWidth.Wrap(SvgText.Clean(way.Words), width - words, Caption - 2, 2);
+        var style = new TextStyle(Caption - 2, Ink.Graphite);
         for (int k = 0; k < lines.Count; k++)
-            svg.Text(new SvgPoint(at.X + words, line + k * Caption), lines[k], new TextStyle(Caption - 2, Ink.Graphite));
+            svg.Text(new SvgPoint(at.X + words, line + k * Caption), lines[k], style);
         svg.End();
     }
 

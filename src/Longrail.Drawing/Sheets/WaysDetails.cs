@@ -36,13 +36,15 @@ internal static class WaysDetails
 
             WayDrawing first = ways.Ways[0];
             svg.Text(
-                new SvgPoint(x, y + Ink.Body), TextWidth.Fit($"{first.Mark.Letter}: {first.Words}", width, Ink.Body, bold: true),
+                new SvgPoint(x, y + Ink.Body),
+                TextWidth.Fit($"{first.Mark.Letter}: {first.Words}", width, Ink.Body, bold: true),
                 new TextStyle(Ink.Body, Ink.Graphite, Bold: true));
             DrawColumns(svg, x, y + HeadHeight, width, ways);
             line += HeadHeight + LineHeight * Rows(ways);
         }
 
-        string[] sentences = ways.Reason is { } reason ? [$"A before B: {reason}", .. ways.Notes.Take(MostNotes)] : [.. ways.Notes.Take(MostNotes)];
+        string[] notes = [.. ways.Notes.Take(MostNotes)];
+        string[] sentences = ways.Reason is { } reason ? [$"A before B: {reason}", .. notes] : notes;
         foreach (string sentence in sentences)
         {
             line += LineHeight;
@@ -64,7 +66,8 @@ internal static class WaysDetails
     }
 
     private static void DrawColumn(
-        SvgWriter svg, double x, double y, double width, IReadOnlyList<(string Name, string Words)> details, int mostLines)
+        SvgWriter svg, double x, double y, double width, IReadOnlyList<(string Name, string Words)> details,
+        int mostLines)
     {
         double line = y + Size;
         foreach ((string name, string words) in details)

@@ -90,7 +90,8 @@ internal static class WaysPlan
         double dx = struck.X - striker.X;
         double dy = struck.Y - striker.Y;
         svg.Line(
-            striker.Moved(-0.8 * dx, -0.8 * dy), struck.Moved(1.2 * dx, 1.2 * dy), new Pen(Ink.Soft, Ink.Fine, "18 5 4 5"));
+            striker.Moved(-0.8 * dx, -0.8 * dy), struck.Moved(1.2 * dx, 1.2 * dy),
+            new Pen(Ink.Soft, Ink.Fine, "18 5 4 5"));
         svg.End();
     }
 

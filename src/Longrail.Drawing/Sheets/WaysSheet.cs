@@ -64,11 +64,15 @@ internal static class WaysSheet
         double x = Left;
         svg.Rectangle(x, Line - 17, 60, 17, Tint.Of(ways.Ways[0].Mark.Colour, WaysPlan.FanStrength));
         x = Word(svg, x + 72, Line, "how far the aim may be off", style);
-        svg.Path(new SvgPath().Ellipse(new SvgPoint(x + 30, Line - 8), 30, 10, 0), null, new Pen(Ink.Soft, Ink.Thin, "9 5"));
+        svg.Path(
+            new SvgPath().Ellipse(new SvgPoint(x + 30, Line - 8), 30, 10, 0), null,
+            new Pen(Ink.Soft, Ink.Thin, "9 5"));
         x = Word(svg, x + 72, Line, "where the cue ball stops, nine in ten", style);
         if (ways.Ways[0].Next.Count > 0)
         {
-            svg.Line(new SvgPoint(x, Line - 8), new SvgPoint(x + 60, Line - 8), new Pen(WaysPlan.NextColour, Ink.Thin, WaysPlan.NextDash));
+            svg.Line(
+                new SvgPoint(x, Line - 8), new SvgPoint(x + 60, Line - 8),
+                new Pen(WaysPlan.NextColour, Ink.Thin, WaysPlan.NextDash));
             x = Word(svg, x + 72, Line, "the next shot from there", style);
         }
 
@@ -84,7 +88,9 @@ internal static class WaysSheet
 
     private static void DrawLowerPart(SvgWriter svg, Viewport view, WaysDrawing ways)
     {
-        svg.Line(new SvgPoint(Sheet.Frame, Divide), new SvgPoint(Sheet.Width - Sheet.Frame, Divide), new Pen(Ink.Soft, Ink.Fine));
+        svg.Line(
+            new SvgPoint(Sheet.Frame, Divide), new SvgPoint(Sheet.Width - Sheet.Frame, Divide),
+            new Pen(Ink.Soft, Ink.Fine));
         double detailsTop = Sheet.StripBottom - 12 - WaysDetails.Height(ways);
         if (ways.Ways.Count > 0)
         {
@@ -95,7 +101,8 @@ internal static class WaysSheet
         else
         {
             svg.Text(
-                new SvgPoint(Left, Divide + 70), $"No way was found to make {SvgText.Clean(ways.Names[ways.ObjectBall])}.",
+                new SvgPoint(Left, Divide + 70),
+                $"No way was found to make {SvgText.Clean(ways.Names[ways.ObjectBall])}.",
                 new TextStyle(Ink.Heading, Ink.Graphite, Bold: true));
         }
 

@@ -13,7 +13,8 @@ internal static partial class CautionGroup
     /// <summary>The text for several cautions with one key.</summary>
     internal static string TextOf(IReadOnlyList<string> cautions)
     {
-        string[][] numbers = [.. cautions.Select(text => Number().Matches(text).Select(match => match.Value).ToArray())];
+        string[][] numbers =
+            [.. cautions.Select(text => Number().Matches(text).Select(match => match.Value).ToArray())];
         int at = 0;
         return Number().Replace(cautions[0], _ =>
         {

@@ -36,7 +36,11 @@ public static class WayDetails
         if (way.Kiss is { } kiss)
             lines.Add(("kiss", Kiss(kiss)));
         if (way.RoundTheKiss.Count > 0)
-            lines.Add(("", "clears with " + string.Join("; ", way.RoundTheKiss.Select(e => Escape(e, radius, equipment.Cue)))));
+        {
+            IEnumerable<string> changes = way.RoundTheKiss.Select(escape => Escape(escape, radius, equipment.Cue));
+            lines.Add(("", "clears with " + string.Join("; ", changes)));
+        }
+
         if (way.Rest is { } rest)
             lines.Add(("rests", Rest(rest, equipment.Table)));
         if (way.Next is { } next)
@@ -65,7 +69,8 @@ public static class WayDetails
     private static string Aim(LeewaySide side, string word) =>
         Side(side, Invariant($"{side.Amount * Degrees:0.00} deg {word}"));
 
-    private static string Tip(LeewaySide side, string word) => Side(side, Invariant($"{1000 * side.Amount:0.0} mm {word}"));
+    private static string Tip(LeewaySide side, string word) =>
+        Side(side, Invariant($"{1000 * side.Amount:0.0} mm {word}"));
 
     private static string Slower(Stroke stroke, LeewaySide side) => side.Limit == LeewayLimit.NotReached
         ? Invariant($"down to {stroke.Speed - side.Amount:0.00} m/s: no miss seen")

@@ -7,7 +7,8 @@ namespace Longrail.Coaching.Ways.Words;
 public static class WaysNotes
 {
     /// <summary>What stands above a list that is not the whole.</summary>
-    public const string PartialMark = "Stopped before the search was done: ways may be missing, and their order may change.";
+    public const string PartialMark =
+        "Stopped before the search was done: ways may be missing, and their order may change.";
 
     private const int NamedInAGroup = 4;
 
