@@ -12,8 +12,8 @@ namespace Longrail.Coaching.Players;
 /// <param name="TipUp">Where tip and ball touch, up and down, metres, not negative; of a soft stroke.</param>
 /// <param name="Elevation">Angle of the stick to the bed, radians, not negative.</param>
 /// <param name="HardStroke">The ball speed at which a stroke is hard for this player, m/s, positive: aim and tip then
-/// stray by a root of two as much as on a soft stroke, and more beyond (<see cref="Growth"/>). Infinity for a player who
-/// hits as straight at any speed.</param>
+/// stray by a root of two as much as on a soft stroke, and more beyond (<see cref="Growth"/>). Infinity for a player
+/// who hits as straight at any speed.</param>
 public sealed record Player(
     string Name, double Aim, double Speed, double TipAcross, double TipUp, double Elevation,
     double HardStroke = Player.UsualHardStroke)

@@ -6,11 +6,12 @@ namespace Longrail.Coaching.Players;
 /// <remarks>
 /// No measured table of stroke errors of pool players was at hand. Published is the order: the errors of recreational
 /// players vary more from shot to shot than those of national players (J. W. Pan, J. Komar, P. W. Kong, BMC Sports Sci.
-/// Med. Rehabil. 13, 9 (2021), doi:10.1186/s13102-021-00237-9), and they shrink with practice, those of unsteady players
-/// remaining the larger (S. Haar, C. M. van Assel, A. A. Faisal, Sci. Rep. 10 (2020), doi:10.1038/s41598-020-76805-9).
-/// The sizes are set so that the cue ball's direction, aim and the squirt of a tip off its place taken together, on a soft stroke strays
-/// by 0.7, 0.25, 0.12 and 0.06 degrees; a straight pot of 1 m and 1 m into a 4 1/2 inch corner then goes down about one
-/// time in ten, three in ten, five to six in ten and nine in ten. docs/sources.md tells the same.
+/// Med. Rehabil. 13, 9 (2021), doi:10.1186/s13102-021-00237-9), and they shrink with practice, those of unsteady
+/// players remaining the larger (S. Haar, C. M. van Assel, A. A. Faisal, Sci. Rep. 10 (2020),
+/// doi:10.1038/s41598-020-76805-9). The sizes are set so that the cue ball's direction, aim and the squirt of a tip off
+/// its place taken together, on a soft stroke strays by 0.7, 0.25, 0.12 and 0.06 degrees; a straight pot of 1 m and 1 m
+/// into a 4 1/2 inch corner then goes down about one time in ten, three in ten, five to six in ten and nine in ten.
+/// docs/sources.md tells the same.
 /// </remarks>
 public static class PlayerPresets
 {

@@ -28,12 +28,13 @@ public sealed record Way
     /// <summary>Where the line of the stick reaches a cushion: the point to aim at.</summary>
     public required AimPoint AimPoint { get; init; }
 
-    /// <summary>The chance that the ball, met first, goes down in the route's pocket, and the cue ball does not, for the
-    /// player. It may touch one cushion more than the route names; longer travels are luck and do not count.</summary>
+    /// <summary>The chance that the ball, met first, goes down in the route's pocket, and the cue ball does not, for
+    /// the player. It may touch one cushion more than the route names; longer travels are luck and do not
+    /// count.</summary>
     public required Odds Made { get; init; }
 
-    /// <summary>The chance that the cue ball goes down, whether the ball is made or missed. Counted on fewer strokes than
-    /// <see cref="Made"/>.</summary>
+    /// <summary>The chance that the cue ball goes down, whether the ball is made or missed. Counted on fewer strokes
+    /// than <see cref="Made"/>.</summary>
     public required Odds Scratch { get; init; }
 
     /// <summary>How near the two balls come to a second meeting; null if they never part (a frozen ball).</summary>

@@ -4,8 +4,8 @@ using Longrail.Scenes.Fields;
 
 namespace Longrail.Scenes.Reading;
 
-/// <summary>Reads one kind of file of ours: JSON that follows a catalogue of fields. Nothing that can be in a file makes
-/// it throw.</summary>
+/// <summary>Reads one kind of file of ours: JSON that follows a catalogue of fields. Nothing that can be in a file
+/// makes it throw.</summary>
 /// <typeparam name="TRoot">What the file describes.</typeparam>
 /// <param name="root">The catalogue of its fields.</param>
 /// <param name="noun">What a message calls it, as in "scene".</param>

@@ -106,7 +106,7 @@ public class PlayerPresetsTests
         for (ulong i = 0; i < 2000; i++)
         {
             if (errors.Played(meant, i, 0.0147) is { } stroke)
-                Assert.True(Math.Sqrt(stroke.OffsetRight * stroke.OffsetRight + stroke.OffsetAbove * stroke.OffsetAbove) < 0.0147);
+                Assert.True(double.Hypot(stroke.OffsetRight, stroke.OffsetAbove) < 0.0147);
             else
                 miscues++;
         }

@@ -119,7 +119,8 @@ public class KissEscapesTests
         for (int i = -60; i <= 60; i++)
         {
             var stroke = new Stroke(middle + i * 0.0008, speed, 0, 0, 0);
-            ShotEvent[] meetings = [.. FoundWays.Play(setup, stroke).Events.Where(e => e.Kind == ShotEventKind.BallsMeet)];
+            Trace trace = FoundWays.Play(setup, stroke);
+            ShotEvent[] meetings = [.. trace.Events.Where(e => e.Kind == ShotEventKind.BallsMeet)];
             if (meetings.Length < 2) continue;
             ShotBall alone = setup.Balls[1] with { Start = meetings[0].AfterB!.Value };
             Trace ball = ShotRunner.Run(new ShotSetup(setup.Equipment, [alone]));

@@ -28,7 +28,7 @@ internal static class ReferenceOdds
                 meant.OffsetRight + hard * player.TipAcross * Normal(random),
                 meant.OffsetAbove + hard * player.TipUp * Normal(random),
                 Math.Abs(meant.Elevation + player.Elevation * Normal(random)));
-            if (stroke.OffsetRight * stroke.OffsetRight + stroke.OffsetAbove * stroke.OffsetAbove >= grip * grip) continue;
+            if (double.Hypot(stroke.OffsetRight, stroke.OffsetAbove) >= grip) continue;
             TipResult struck = TipContact.Strike(stroke, cue.Radius, cue.Mass, setup.Equipment.Cue);
             balls[0] = cue with { Start = new BallState(cue.Start.Position, struck.Velocity, struck.Spin) };
             ShotRunner.RunToEnd(layout, ShotOptions.Default, ends);

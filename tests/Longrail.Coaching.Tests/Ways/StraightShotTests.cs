@@ -9,8 +9,8 @@ using Longrail.Physics.Shots;
 
 namespace Longrail.Coaching.Tests.Ways;
 
-/// <summary>The odds in the limit in which a straight shot is pure geometry: balls without friction that give back all, a
-/// slick cloth, no error but of aim.</summary>
+/// <summary>The odds in the limit in which a straight shot is pure geometry: balls without friction that give back all,
+/// a slick cloth, no error but of aim.</summary>
 public class StraightShotTests
 {
     private const double Degree = Math.PI / 180;
@@ -23,8 +23,8 @@ public class StraightShotTests
         BallSet = FoundWays.Pool.BallSet with { Restitution = 1, Friction = new BallFriction(0, 0, 0) },
     };
 
-    // Rigid-body geometry: a full hit from centres D apart hands an error of aim on multiplied by D / 2R - 1 (the law of
-    // sines in the triangle of the two centres at the touch; first order in the error).
+    // Rigid-body geometry: a full hit from centres D apart hands an error of aim on multiplied by D / 2R - 1 (the law
+    // of sines in the triangle of the two centres at the touch; first order in the error).
     [Theory]
     [InlineData(6, 1.667)]
     [InlineData(12, 4.333)]
@@ -43,8 +43,8 @@ public class StraightShotTests
         Assert.Equal(-times, meeting.AfterB!.Value.Velocity.Angle / Error, 0.0005 + 0.001);
     }
 
-    // Margins into a 4.5 in mouth by the same geometry: half the room beside the ball over the distance, and for the cue
-    // ball over its distance to the touch in ball widths.
+    // Margins into a 4.5 in mouth by the same geometry: half the room beside the ball over the distance, and for the
+    // cue ball over its distance to the touch in ball widths.
     [Theory]
     [InlineData(0.3, 0.3, 0, 5.44, 1.037)]
     [InlineData(1.0, 1.0, 0, 1.64, 0.094)]

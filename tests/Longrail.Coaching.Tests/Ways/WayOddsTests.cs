@@ -74,7 +74,8 @@ public class WayOddsTests
             Way way = Of(setup, found, PlayerPresets.Default, seed, next: 2, shots: 120);
             return string.Join(
                 '\n', way.Stroke.Stroke, way.Cut, way.AimPoint, way.Made, way.Scratch, way.Kiss, way.Rest!.Mean,
-                way.Rest.HalfLength, way.Rest.HalfWidth, way.Rest.Direction, way.Next, string.Join(' ', way.Rest.Places));
+                way.Rest.HalfLength, way.Rest.HalfWidth, way.Rest.Direction, way.Next,
+                string.Join(' ', way.Rest.Places));
         }
     }
 

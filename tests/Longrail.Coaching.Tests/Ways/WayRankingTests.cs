@@ -102,7 +102,8 @@ public class WayRankingTests
                 Way second = Make(PocketName.FootRight, made: b, kisses: a / 10);
                 string reason = WayRanking.Reason(first, second, _request with { NextBall = null });
 
-                Assert.Equal(first.Made.Low > second.Made.High, reason.StartsWith("likelier", StringComparison.Ordinal));
+                bool apart = first.Made.Low > second.Made.High;
+                Assert.Equal(apart, reason.StartsWith("likelier", StringComparison.Ordinal));
                 bool fewer = first.Kiss!.Kisses.High < second.Kiss!.Kisses.Low;
                 bool more = second.Kiss.Kisses.High < first.Kiss.Kisses.Low;
                 Assert.Equal(fewer || more, reason.Contains("kiss", StringComparison.Ordinal));

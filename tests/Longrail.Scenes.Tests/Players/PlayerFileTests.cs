@@ -18,7 +18,8 @@ public sealed class PlayerFileTests
         PlayerFile player = Read("""
             {
               "longrail": "player/1", "name": "Blue chalk", "notes": "filmed twice", "preset": "county",
-              "aim": "0.3 deg", "speed": "8 %", "tip": { "across": "1.5 mm", "up": "1/16 in" }, "elevation": 0.02, "hardStroke": "10 mph",
+              "aim": "0.3 deg", "speed": "8 %", "tip": { "across": "1.5 mm", "up": "1/16 in" }, "elevation": 0.02,
+              "hardStroke": "10 mph",
             }
             """);
 

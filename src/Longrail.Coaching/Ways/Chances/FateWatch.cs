@@ -11,7 +11,8 @@ namespace Longrail.Coaching.Ways.Chances;
 /// <param name="mostCushions">After more cushions than this the ball counts as missed.</param>
 /// <param name="endsOnMiss">Whether the shot may end as soon as the ball is missed; the cue ball's end is then not
 /// known.</param>
-internal struct FateWatch(int cueBall, int objectBall, PocketName pocket, int mostCushions, bool endsOnMiss) : IShotWatch
+internal struct FateWatch(int cueBall, int objectBall, PocketName pocket, int mostCushions, bool endsOnMiss)
+    : IShotWatch
 {
     /// <summary>Two balls that meet again slower than this only lean on each other, m/s; that is no double
     /// kiss.</summary>

@@ -44,7 +44,9 @@ internal readonly record struct PotLine(
         Vec2 touch = at - contact * line;
         TableSpec table = setup.Equipment.Table;
         double room = TableOutline.Reach(setup.Balls[cueBall].Radius, setup.Equipment.Cushion.NoseHeight) - 1e-3;
-        if (touch.X < room || touch.Y < room || touch.X > table.Length - room || touch.Y > table.Width - room) return null;
+        bool fits = touch.X >= room && touch.X <= table.Length - room
+            && touch.Y >= room && touch.Y <= table.Width - room;
+        if (!fits) return null;
 
         Vec2 approach = touch - from;
         double cut = Math.Atan2(approach.Cross(line), approach.Dot(line));

@@ -9,7 +9,8 @@ internal static class RestEllipse
     private static readonly double _nineInTen = -2 * Math.Log(0.1);
 
     /// <summary>Mean and ellipse. The ellipse holds nine places in ten if they are spread as a normal law in the plane;
-    /// places split by a cushion or another ball are not, which is why the places themselves are shown with it.</summary>
+    /// places split by a cushion or another ball are not, which is why the places themselves are shown with
+    /// it.</summary>
     /// <returns>Null without a place; an ellipse of no size for one.</returns>
     public static RestRegion? Of(IReadOnlyList<Vec2> places)
     {

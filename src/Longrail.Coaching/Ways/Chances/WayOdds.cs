@@ -16,8 +16,8 @@ public static class WayOdds
 
     private const int SecondHeatStrokes = 3;
 
-    /// <summary>One final stroke in so many is followed to its end even when the ball is missed: the scratches are counted
-    /// on these. The others end with the miss, which saves half the time.</summary>
+    /// <summary>One final stroke in so many is followed to its end even when the ball is missed: the scratches are
+    /// counted on these. The others end with the miss, which saves half the time.</summary>
     private const int FollowedInOne = 4;
 
     // Parts of a way's random stream. The final strokes are fresh: counting those that chose the stroke would flatter
@@ -28,10 +28,11 @@ public static class WayOdds
 
     /// <summary>Picks the stroke of a way that the player makes most of, and says what it promises.</summary>
     /// <remarks>The candidates are raced: all of them a few times with the same errors, the best of those more often,
-    /// and the best of all (or the mildest that cannot be told from it) is played <see cref="WayOddsRequest.Shots"/> times with fresh errors. With a next ball the
-    /// race counts an estimate of the shot on it, the final its full play. Made means: the cue ball meets the object
-    /// ball before any other, that goes down in the route's pocket by whatever way, and the cue ball does not. The
-    /// answer is a pure function of its arguments.</remarks>
+    /// and the best of all (or the mildest that cannot be told from it) is played <see cref="WayOddsRequest.Shots"/>
+    /// times with fresh errors. With a next ball the race counts an estimate of the shot on it, the final its full
+    /// play. Made means: the cue ball meets the object ball before any other, that goes down in the route's pocket
+    /// with at most one cushion beside the route's, and the cue ball does not. The answer is a pure function of its
+    /// arguments.</remarks>
     /// <param name="request">Layout and player.</param>
     /// <param name="way">The way, as the search found it.</param>
     /// <param name="stop">Ends it early.</param>
@@ -92,7 +93,8 @@ public static class WayOdds
         new(request.Player, new RandomNumbers(key, part));
 
     private static FoundStroke Race(
-        IReadOnlyList<FoundStroke> strokes, WayTrials trials, NextPot? next, StrokeErrors errors, CancellationToken stop)
+        IReadOnlyList<FoundStroke> strokes, WayTrials trials, NextPot? next, StrokeErrors errors,
+        CancellationToken stop)
     {
         if (strokes.Count == 1) return strokes[0];
         double[][] scores = [.. strokes.Select(_ => new double[FirstHeat + SecondHeat])];
@@ -102,7 +104,8 @@ public static class WayOdds
 
         // What cannot be told apart from the best is chosen as a teacher would: the mildest.
         double[] best = scores[Ranked(finalists)[0]];
-        return finalists.Where(i => WithinNoise(best, scores[i])).Select(i => strokes[i]).MinBy(s => Hardness(s.Stroke))!;
+        IEnumerable<int> asGood = finalists.Where(i => WithinNoise(best, scores[i]));
+        return strokes[asGood.MinBy(i => Hardness(strokes[i].Stroke))];
 
         void Run(IEnumerable<int> entrants, int from, int count)
         {
@@ -138,8 +141,8 @@ public static class WayOdds
         return behind <= Math.Sqrt(noise);
     }
 
-    /// <summary>How much a stroke asks of a player: its speed and its tip offset, squares added. Eight miles an hour weighs
-    /// as much as a tip a third of the radius off the centre (assumption).</summary>
+    /// <summary>How much a stroke asks of a player: its speed and its tip offset, squares added. Eight miles an hour
+    /// weighs as much as a tip a third of the radius off the centre (assumption).</summary>
     private static double Hardness(Stroke stroke)
     {
         const double HardSpeed = 3.6;

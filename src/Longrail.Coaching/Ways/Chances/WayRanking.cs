@@ -56,8 +56,10 @@ public static class WayRanking
         Compare(first, second, request, merits);
         Compare(second, first, request, drawbacks);
 
-        string sentence = Leading(first, second, request.Order) is { } leading ? $"{leading}; {likelihood}" : likelihood;
-        if (merits.Count > 0) sentence += (likelihood == AboutAsLikely ? "; " : ": ") + string.Join(", ", merits.Take(3));
+        string sentence = likelihood;
+        if (Leading(first, second, request.Order) is { } leading) sentence = $"{leading}; {likelihood}";
+        string colon = likelihood == AboutAsLikely ? "; " : ": ";
+        if (merits.Count > 0) sentence += colon + string.Join(", ", merits.Take(3));
         // One thing that speaks for the other is enough to be fair.
         if (drawbacks.Count > 0) sentence += $"; for the other: {drawbacks[0]}";
         return sentence;
@@ -68,7 +70,8 @@ public static class WayRanking
     /// <summary>What the order itself asked for; null where it asked for the chance.</summary>
     private static string? Leading(Way first, Way second, WaysOrder order) => order switch
     {
-        WaysOrder.Leeway => Text($"more leeway ({AimLeeway(first) / Degree:0.00} against {AimLeeway(second) / Degree:0.00} deg)"),
+        WaysOrder.Leeway =>
+            Text($"more leeway ({AimLeeway(first) / Degree:0.00} against {AimLeeway(second) / Degree:0.00} deg)"),
         WaysOrder.Kiss when first.Kiss is { } one && second.Kiss is { } two =>
             Text($"farther from a kiss ({1000 * one.Gap:0} against {1000 * two.Gap:0} mm)"),
         WaysOrder.Speed =>
@@ -79,8 +82,9 @@ public static class WayRanking
 
     private static string Likelihood(Interval first, Interval second)
     {
-        if (first.Low > second.High) return Text($"likelier ({100 * first.Share:0} against {100 * second.Share:0} %)");
-        if (first.High < second.Low) return Text($"less likely ({100 * first.Share:0} against {100 * second.Share:0} %)");
+        string shares = Text($"({100 * first.Share:0} against {100 * second.Share:0} %)");
+        if (first.Low > second.High) return $"likelier {shares}";
+        if (first.High < second.Low) return $"less likely {shares}";
         // Each share lies within the other's bounds: nothing is claimed.
         (Interval more, Interval less) = first.Share >= second.Share ? (first, second) : (second, first);
         if (more.Share <= less.High && less.Share >= more.Low) return AboutAsLikely;
@@ -90,7 +94,8 @@ public static class WayRanking
     /// <summary>What one way has over the other, the weightiest first.</summary>
     private static void Compare(Way one, Way other, WaysRequest request, List<string> found)
     {
-        if (request.Order != WaysOrder.Leeway && Times(AimLeeway(one) / AimLeeway(other)) is { } times) found.Add(times);
+        if (request.Order != WaysOrder.Leeway && Times(AimLeeway(one) / AimLeeway(other)) is { } times)
+            found.Add(times);
         if (Rarer(one.Kiss?.Kisses, other.Kiss?.Kisses) is { } kiss) found.Add($"{kiss} kiss");
         if (Rarer(one.Scratch, other.Scratch) is { } scratch) found.Add($"{scratch} scratch");
         if (request.NextBall is { } ball && Next(one, other, ball) is { } next) found.Add(next);
@@ -111,7 +116,8 @@ public static class WayRanking
     /// <summary>"no" or "less risk of a" where the counts bear it out.</summary>
     private static string? Rarer(Odds? one, Odds? other)
     {
-        if (one is not { Trials: > 0 } here || other is not { Trials: > 0 } there || !(here.High < there.Low)) return null;
+        if (one is not { Trials: > 0 } here || other is not { Trials: > 0 } there) return null;
+        if (here.High >= there.Low) return null;
         return here.Made == 0 ? "no" : "less risk of a";
     }
 

@@ -9,8 +9,8 @@ namespace Longrail.Coaching.Ways.Chances;
 /// <summary>Plays a player's strokes of a way.</summary>
 internal sealed class WayTrials(WayOddsRequest request, WayRoute route)
 {
-    /// <summary>The ball may clip one cushion beside the route, as it often does on its last inches; farther travels are
-    /// luck, and are not promised to anybody.</summary>
+    /// <summary>The ball may clip one cushion beside the route, as it often does on its last inches; farther travels
+    /// are luck, and are not promised to anybody.</summary>
     private const int StrayCushions = 1;
 
     private readonly LayoutPlayer _player = new(request.Setup, request.CueBall);

@@ -38,13 +38,15 @@ public static class KissEscapes
     /// <summary>To aim anew the hit may change by half a step: it is the same hit to the eye.</summary>
     private const double SameHit = 0.5 * HitStep;
 
-    /// <summary>A change of the hit of this part of what would do alone is not merely along with another change.</summary>
+    /// <summary>A change of the hit of this part of what would do alone is not merely along with another
+    /// change.</summary>
     private const double AllButTheHit = 0.9;
 
     /// <summary>The hit is varied this far to change the cut: half a ball.</summary>
     private const double OtherHit = 0.5;
 
-    /// <summary>The hit from one trial to the next: a quarter of a degree of the object ball's way on a full hit.</summary>
+    /// <summary>The hit from one trial to the next: a quarter of a degree of the object ball's way on a full
+    /// hit.</summary>
     private const double HitTrial = 0.25 * Degree;
 
     /// <summary>Looks for ways round.</summary>
@@ -74,7 +76,8 @@ public static class KissEscapes
             ByRoute(question, trials),
         ];
         return new KissAnswer(
-            before.Gap, before.Kisses, [.. found.OfType<KissEscape>().OrderBy(escape => escape.Cost).ThenBy(escape => escape.Change)]);
+            before.Gap, before.Kisses,
+            [.. found.OfType<KissEscape>().OrderBy(escape => escape.Cost).ThenBy(escape => escape.Change)]);
 
         KissEscape? ByStep(KissChange change, double step, Func<double, Stroke> changed) =>
             KissEscapes.ByStep(question, trials, before.Cut, cut, change, step, changed, stop);

@@ -16,8 +16,9 @@ internal sealed class KissTrials
     {
         _question = question;
         _player = new LayoutPlayer(question.Setup, question.CueBall);
-        int rails = Math.Max(question.Route.ObjectBall.Count, question.Others.Select(o => o.Route.ObjectBall.Count).DefaultIfEmpty().Max());
-        int kicks = Math.Max(question.Route.CueBall.Count, question.Others.Select(o => o.Route.CueBall.Count).DefaultIfEmpty().Max());
+        WayRoute[] routes = [question.Route, .. question.Others.Select(other => other.Route)];
+        int rails = routes.Max(route => route.ObjectBall.Count);
+        int kicks = routes.Max(route => route.CueBall.Count);
         _rules = new RouteRules(new WaySearchRequest(
             question.Setup, question.CueBall, question.ObjectBall, question.BallNames, 0, rails, kicks, null,
             question.Stroke.Elevation, question.Player, 1));
@@ -43,7 +44,8 @@ internal sealed class KissTrials
         _player.Play(stroke, ref watch);
         SeenShot seen = watch.Seen;
         bool kisses = seen.Fate == ShotFate.DoubleKiss;
-        return new KissTrial(seen.Makes(RouteKey.Of(route)), kisses, kisses ? 0 : Gap(), Math.Asin(Math.Clamp(seen.Offset, -1, 1)));
+        double cut = Math.Asin(Math.Clamp(seen.Offset, -1, 1));
+        return new KissTrial(seen.Makes(RouteKey.Of(route)), kisses, kisses ? 0 : Gap(), cut);
     }
 
     private double? Gap()
