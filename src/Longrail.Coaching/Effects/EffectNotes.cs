@@ -34,6 +34,17 @@ internal static class EffectNotes
         notes.AddRange(budget.AlwaysOn.Select(kind =>
             $"{Capital(EffectNames.Of(kind, budget))} cannot be switched off: without it the ball would not come to "
             + "the target at all. It is at work in the mirror bank too."));
+        string[] whole =
+        [
+            .. budget.Effects.Where(e => e.PerCushionMetres.Count == 0 && Switches.ActsAtCushion(e.Kind))
+                .Select(e => EffectNames.Of(e.Kind, budget)),
+        ];
+        if (budget.Cushions.Count > 1 && whole.Length > 0)
+        {
+            notes.Add($"Not split over the cushions: {string.Join(", ", whole)}. At work at some of them only, the "
+                + "ball would not come to the target.");
+        }
+
         if (!chain.SetsOutFree)
         {
             notes.Add($"Ball {budget.Names[chain.FirstMover]} had touched something before: its squirt and swerve are "

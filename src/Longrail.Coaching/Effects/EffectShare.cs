@@ -7,6 +7,7 @@ namespace Longrail.Coaching.Effects;
 /// <param name="AloneMetres">How far the arrival moves back if this cause alone is switched off and all others stay,
 /// metres: the shot as it is, minus the shot without it.</param>
 /// <param name="PerCushionMetres">The share, split over the cushions in order, metres; empty for a cause that does not
-/// act at a cushion and for a bank off a single one.</param>
+/// act at a cushion, for a bank off a single one, and where the ball does not arrive with the cause at one cushion
+/// alone.</param>
 public sealed record EffectShare(
     EffectKind Kind, double Metres, double AloneMetres, IReadOnlyList<double> PerCushionMetres);

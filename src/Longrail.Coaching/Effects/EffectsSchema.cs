@@ -101,7 +101,7 @@ public static class EffectsSchema
             Amount(json, "share", "What it adds, averaged over all orders in which causes can be switched on.");
             Amount(json, "offAlone", "How far the shot moves back if this alone is switched off.");
             List(
-                json, "perCushionMetres", "The share over the cushions; empty for one, or a cause that acts at none.",
+                json, "perCushionMetres", "The share over the cushions; empty where there is no such split.",
                 () => Types(json, "number"));
         });
 

@@ -130,7 +130,8 @@ internal sealed class SwitchGame
 
             return Place(on);
         });
-        return [.. parts.Select(part => _target.Sense * part)];
+        // With a cause on at one cushion and off at the next the ball may fail to arrive, though it does with both.
+        return parts.Any(double.IsNaN) ? [] : [.. parts.Select(part => _target.Sense * part)];
     }
 
     private Switches Set(List<EffectKind> players, int set)
