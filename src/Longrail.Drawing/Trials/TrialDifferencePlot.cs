@@ -21,7 +21,7 @@ internal static class TrialDifferencePlot
         svg.Begin("differences");
         double bottom = y + height - AxisHeight;
         var axis = new PlotAxis(
-            rows.SelectMany(row => (double?[])[row.Value, row.Within?.Low, row.Within?.High]).OfType<double>().Append(0),
+            rows.SelectMany(row => (double?[])[0, row.Value, row.Within?.Low, row.Within?.High]).OfType<double>(),
             x + 10, x + width - 10);
         DrawAxis(svg, result, axis, x, x + width, y + 20, bottom);
         double step = Math.Min(150, (bottom - y - 40) / lines.Count);

@@ -53,7 +53,8 @@ internal sealed class TrialColumns
         for (int i = 0; i < names.Length; i++) columns.Take(i, diamond, wrong);
         if (columns.Condition < 0)
             wrong(-1, new SceneError(
-                "condition", $"there is no such column among {string.Join(", ", columns.Names)}", "one that says which condition was played"));
+                "condition", $"there is no such column among {string.Join(", ", columns.Names)}",
+                "one that says which condition was played"));
         if (columns.Landing < 0 && columns.Made < 0)
             wrong(-1,
                 new SceneError("", "nothing is measured", "a column landing_mm (or _cm, _m, _in, _diamonds) or made"));

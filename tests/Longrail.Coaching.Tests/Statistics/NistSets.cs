@@ -1,7 +1,7 @@
 namespace Longrail.Coaching.Tests.Statistics;
 
-/// <summary>Linear and one-way sets of the NIST/ITL Statistical Reference Datasets (StRD), work of the US Government in the
-/// public domain, itl.nist.gov/div898/strd; with the certified values as printed.</summary>
+/// <summary>Linear and one-way sets of the NIST/ITL Statistical Reference Datasets (StRD), work of the US Government
+/// in the public domain, itl.nist.gov/div898/strd; with the certified values as printed.</summary>
 internal static class NistSets
 {
     internal static readonly double[] NorrisX =
