@@ -18,7 +18,8 @@ public sealed class TrialVerbTests : IDisposable
     [Fact]
     public void The_plan_of_the_repository_is_the_one_that_the_program_makes()
     {
-        CliRun run = CliRun.Of("", "trial", "plan", _scene, "--vary", "ballSet.state=clean,dirty", "--json");
+        CliRun run = CliRun.Of("", "trial", "plan", _scene, "--vary", "ballSet.state=clean,dirty", "--player",
+            CliRun.Scene("players/robin.json"), "--json");
         Assert.Equal((ExitCode.Done, ""), (run.ExitCode, run.Error));
         if (Environment.GetEnvironmentVariable("UPDATE_SNAPSHOTS") == "1") File.WriteAllText(_plan, run.Output);
         using var made = JsonDocument.Parse(run.Output);
