@@ -29,11 +29,15 @@ internal static class SceneLibrary
     public static ShotSetup Setup(string name) => Setup(Json(name));
 
     /// <summary>A scene, ready to be played.</summary>
-    public static ShotSetup Setup(JsonObject scene)
+    public static ShotSetup Setup(JsonObject scene) => Ready(scene).Setup;
+
+    /// <summary>A scene with its balls' names, ready to be played.</summary>
+    public static ReadyScene Ready(string name) => Ready(Json(name));
+
+    private static ReadyScene Ready(JsonObject scene)
     {
         SceneCompilation compilation = SceneReader.ReadReady(Encoding.UTF8.GetBytes(scene.ToJsonString()));
-        return compilation.Ready?.Setup
-            ?? throw new InvalidOperationException(string.Join("; ", compilation.Errors));
+        return compilation.Ready ?? throw new InvalidOperationException(string.Join("; ", compilation.Errors));
     }
 
     /// <summary>The same shot under a law of the cushion.</summary>

@@ -19,6 +19,7 @@ internal static class SearchLayouts
     /// what is checked.</summary>
     internal static Player Club { get; } = new("club", 0.003, 0.06, 0.0008, 0.0015, 0.02);
 
+    /// <summary>All layouts; in each the cue ball is the first ball and the object ball the second.</summary>
     internal static TheoryData<string> Names() =>
         [.. Directory.EnumerateFiles(Folder(), "*.json").Order().Select(path => Path.GetFileNameWithoutExtension(path))];
 
