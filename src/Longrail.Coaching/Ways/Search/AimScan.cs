@@ -82,7 +82,8 @@ internal sealed class AimScan
         Between(middle, high);
     }
 
-    /// <summary>Where between two neighbours the next shot is to be played, as a part of the way; 0 if nowhere.</summary>
+    /// <summary>Where between two neighbours the next shot is to be played, as a part of the way; 0 if
+    /// nowhere.</summary>
     private double PartToLookAt(in SeenShot low, in SeenShot high)
     {
         double width = high.Direction - low.Direction;
@@ -153,8 +154,11 @@ internal sealed class AimScan
             if (!_wish.Wants(_samples[first])) continue;
             RouteKey route = _samples[first].Route;
             int last = first;
-            while (last + 1 < _samples.Count && _wish.Wants(_samples[last + 1]) && _samples[last + 1].Route == route) last++;
-            double from = first == 0 ? _samples[0].Direction : 0.5 * (_samples[first].Direction + _samples[first - 1].Direction);
+            while (last + 1 < _samples.Count && _wish.Wants(_samples[last + 1]) && _samples[last + 1].Route == route)
+                last++;
+            double from = first == 0
+                ? _samples[0].Direction
+                : 0.5 * (_samples[first].Direction + _samples[first - 1].Direction);
             double to = last + 1 == _samples.Count
                 ? _samples[last].Direction
                 : 0.5 * (_samples[last].Direction + _samples[last + 1].Direction);

@@ -5,8 +5,9 @@ namespace Longrail.Coaching.Ways.Search;
 /// <summary>How far a stroke may be off, found by stepping out on each side until the ball is missed and halving
 /// back.</summary>
 /// <remarks>The amount given still makes the ball; the amount and a hundredth more, or the least resolution more if
-/// that is more, does not. A gap of misses narrower than a step is stepped over: steps are half of what has been passed,
-/// and scratches are looked for at <see cref="ScratchLooks"/> places.</remarks>
+/// that is more, does not; near the edge of a jaw made and missed may alternate, and a miss lies within that. A gap of
+/// misses narrower than a step is stepped over: steps are half of what has been passed, and scratches are looked for at
+/// <see cref="ScratchLooks"/> places.</remarks>
 /// <param name="player">Plays the shots.</param>
 /// <param name="rules">The layout.</param>
 /// <param name="names">The balls' names.</param>
@@ -47,15 +48,18 @@ internal sealed class LeewayFinder(StrokePlayer player, RouteRules rules, IReadO
         LeewaySide aimLeft = Aim(route, stroke, 1);
         LeewaySide aimRight = Aim(route, stroke, -1);
         LeewaySide slower = Side(
-            route, by => stroke with { Speed = stroke.Speed - by }, 0.01 * stroke.Speed, stroke.Speed - SlowestSpeed, SpeedResolution);
+            route, by => stroke with { Speed = stroke.Speed - by },
+            0.01 * stroke.Speed, stroke.Speed - SlowestSpeed, SpeedResolution);
         LeewaySide faster = Side(
-            route, by => stroke with { Speed = stroke.Speed + by }, 0.01 * stroke.Speed, FastestSpeed - stroke.Speed, SpeedResolution);
+            route, by => stroke with { Speed = stroke.Speed + by },
+            0.01 * stroke.Speed, FastestSpeed - stroke.Speed, SpeedResolution);
         return new Leeway(
             aimLeft, aimRight, slower, faster,
             Tip(route, stroke, -1, 0), Tip(route, stroke, 1, 0), Tip(route, stroke, 0, -1), Tip(route, stroke, 0, 1));
     }
 
-    /// <summary>The middle of the aims about a stroke's that make the ball; null if the stroke's own does not.</summary>
+    /// <summary>The middle of the aims about a stroke's that make the ball; null if the stroke's own does
+    /// not.</summary>
     internal double? AimMiddle(RouteKey route, Stroke stroke) => player.Play(stroke).Makes(route)
         ? stroke.Aim + 0.5 * (Aim(route, stroke, 1).Amount - Aim(route, stroke, -1).Amount)
         : null;
@@ -72,7 +76,11 @@ internal sealed class LeewayFinder(StrokePlayer player, RouteRules rules, IReadO
         double room = -along + Math.Sqrt(Math.Max(0, along * along + limit * limit - square));
         LeewaySide side = Side(
             route,
-            by => stroke with { OffsetRight = stroke.OffsetRight + right * by, OffsetAbove = stroke.OffsetAbove + above * by },
+            by => stroke with
+            {
+                OffsetRight = stroke.OffsetRight + right * by,
+                OffsetAbove = stroke.OffsetAbove + above * by,
+            },
             0.2e-3, room, TipResolution);
         return side.Limit == LeewayLimit.NotReached ? side with { Limit = LeewayLimit.Miscue } : side;
     }

@@ -38,7 +38,8 @@ internal sealed class MirrorPath(TableSpec table, double reach)
         _ => new Vec2(p.X, 2 * reach - p.Y),
     };
 
-    /// <summary>Where the straight line between two points touches a cushion, if it does so within the cushion.</summary>
+    /// <summary>Where the straight line between two points touches a cushion, if it does so within the
+    /// cushion.</summary>
     private Vec2? Crossing(Vec2 from, Vec2 to, CushionName cushion)
     {
         Vec2 way = to - from;

@@ -88,7 +88,8 @@ internal sealed class NoWayFinder(WaySearchRequest request, StrokeGrid grid)
         if (first == Vec2.Zero) return (way.ObjectBall[1] - way.ObjectBall[0]).Angle + steps * Step;
         double distance = 0;
         for (int i = 0; i + 1 < way.CueBall.Length; i++) distance += way.CueBall[i + 1].DistanceTo(way.CueBall[i]);
-        // A ghost ball moved round the object ball by an angle is moved across the way by the touching distance times it.
+        // A ghost ball moved round the object ball by an angle is moved across the way by the touching distance times
+        // that angle.
         return first.Angle + steps * Step * _touching * Math.Cos(way.Cut) / Math.Max(distance, _touching);
     }
 

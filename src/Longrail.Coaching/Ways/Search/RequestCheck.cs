@@ -16,7 +16,10 @@ internal static class RequestCheck
         if (request.BallNames.Count != balls)
             throw Fault($"There are {request.BallNames.Count} names for {balls} balls.");
         if (request.FewestRails < 0 || request.MostRails > 3 || request.FewestRails > request.MostRails)
-            throw Fault($"{request.FewestRails} to {request.MostRails} cushions of the object ball: 0 to 3 can be looked for.");
+        {
+            throw Fault(
+                $"{request.FewestRails} to {request.MostRails} cushions of the object ball: 0 to 3 can be looked for.");
+        }
         if (request.MostKickRails is < 0 or > 2)
             throw Fault($"{request.MostKickRails} cushions of the cue ball: 0 to 2 can be looked for.");
         if (!(request.Elevation is >= 0 and < Math.PI / 2))

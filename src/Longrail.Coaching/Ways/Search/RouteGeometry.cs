@@ -5,7 +5,8 @@ using Longrail.Physics.Shots;
 
 namespace Longrail.Coaching.Ways.Search;
 
-/// <summary>The routes that plain geometry offers: those of which it is worth saying why they cannot be played.</summary>
+/// <summary>The routes that plain geometry offers: those of which it is worth saying why they cannot be
+/// played.</summary>
 /// <remarks>
 /// A route is offered when the mirror construction leads the object ball over its cushions, each met between its ends,
 /// to the middle of the pocket's mouth, and into it at less than <see cref="CornerEntry"/> or <see cref="SideEntry"/>
@@ -16,7 +17,8 @@ namespace Longrail.Coaching.Ways.Search;
 /// </remarks>
 internal sealed class RouteGeometry
 {
-    /// <summary>Widest angle to a corner pocket's axis: along the cushions, and a little for the jaw, radians.</summary>
+    /// <summary>Widest angle to a corner pocket's axis: along the cushions, and a little for the jaw,
+    /// radians.</summary>
     internal const double CornerEntry = 48 * SearchResolution.Degree;
 
     /// <summary>The same of a side pocket.</summary>

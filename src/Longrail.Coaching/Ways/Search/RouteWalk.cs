@@ -28,7 +28,8 @@ internal sealed class RouteWalk(StrokePlayer player)
     internal bool Reaches(RouteKey route, Stroke start, IReadOnlyList<AimWindow> windows)
     {
         double direction = start.Aim + player.Squirt(start);
-        if (Nearest(start, direction, windows).Take(NearestTried).Any(w => Reaches(route, start, direction, w))) return true;
+        IEnumerable<AimWindow> nearest = Nearest(start, direction, windows).Take(NearestTried);
+        if (nearest.Any(window => Reaches(route, start, direction, window))) return true;
         var places = new PriorityQueue<(Stroke Stroke, double Direction), double>();
         var seen = new HashSet<(int, int, int)> { (0, 0, 0) };
         var tries = new Dictionary<AimWindow, int>();
@@ -41,7 +42,10 @@ internal sealed class RouteWalk(StrokePlayer player)
                 double there = place.Direction;
                 if (!Walks(route, place.Stroke, beside, ref there)) continue;
                 // A window that could not be reached from a few places is left alone, or every place would try it.
-                AimWindow[] near = [.. Nearest(beside, there, windows).Where(w => tries.GetValueOrDefault(w) < TriesOfWindow).Take(2)];
+                AimWindow[] near =
+                [
+                    .. Nearest(beside, there, windows).Where(w => tries.GetValueOrDefault(w) < TriesOfWindow).Take(2),
+                ];
                 foreach (AimWindow window in near)
                 {
                     if (Reaches(route, beside, there, window)) return true;

@@ -15,7 +15,7 @@ internal static class SearchResolution
     internal const double BeforeMeeting = 0.5 * Degree;
 
     /// <summary>The leeway resolution: edges of windows are found to this, and a window narrower than it may be
-    /// lost. A good player's aim strays by ten times as much.</summary>
+    /// lost. A club player's aim strays by nearly twenty times as much.</summary>
     internal const double Edge = 0.01 * Degree;
 
     /// <summary>A pocket between the places that two neighbours reach is looked for down to this.</summary>

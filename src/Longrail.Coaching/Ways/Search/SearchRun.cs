@@ -81,7 +81,9 @@ internal sealed class SearchRun
         GeometricWay[] others = [.. new RouteGeometry(_request).Ways(_wish).Where(way => !found.Contains(way.Route))];
         var finder = new NoWayFinder(_request, _grid);
         var reasons = new NoWay[others.Length];
-        Share(others.Length, (i, player) => reasons[i] = finder.Of(others[i], _scratched.Contains(others[i].Route), player));
+        Share(
+            others.Length,
+            (i, player) => reasons[i] = finder.Of(others[i], _scratched.Contains(others[i].Route), player));
         return [.. reasons.OfType<NoWay>().OrderBy(no => RouteKey.Of(no.Route))];
     }
 

@@ -141,7 +141,8 @@ internal sealed class StrokeChooser(LeewayFinder leeways, Player who, double ele
             + Square(growth * who.TipAcross, l.TipLeft, l.TipRight)
             + Square(growth * who.TipUp, l.TipLower, l.TipHigher);
         double off = Math.Sqrt(s.OffsetRight * s.OffsetRight + s.OffsetAbove * s.OffsetAbove) / radius;
-        return new Candidate(found, 1 / Math.Sqrt(sum + 1e-12), s.Speed * (1 + 2 * off), s.Speed <= Hard && off <= OffCentre);
+        bool mild = s.Speed <= Hard && off <= OffCentre;
+        return new Candidate(found, 1 / Math.Sqrt(sum + 1e-12), s.Speed * (1 + 2 * off), mild);
     }
 
     private static double Square(double error, LeewaySide less, LeewaySide more)

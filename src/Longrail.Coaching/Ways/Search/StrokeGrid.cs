@@ -30,7 +30,8 @@ internal sealed class StrokeGrid
 
     internal StrokeGrid(WaySearchRequest request)
     {
-        double limit = TipContact.MiscueLimit(request.Setup.Equipment.Cue) * request.Setup.Balls[request.CueBall].Radius;
+        double radius = request.Setup.Balls[request.CueBall].Radius;
+        double limit = TipContact.MiscueLimit(request.Setup.Equipment.Cue) * radius;
         Speeds = new double[SpeedCount];
         for (int i = 0; i < SpeedCount; i++)
             Speeds[i] = Slowest * Math.Pow(Fastest / Slowest, i / (SpeedCount - 1.0));

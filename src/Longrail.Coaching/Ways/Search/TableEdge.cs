@@ -39,7 +39,9 @@ internal sealed class TableEdge(TableSpec table)
         s -= table.Length;
         if (s <= table.Width) return new Vec2(table.Length, s);
         s -= table.Width;
-        return s <= table.Length ? new Vec2(table.Length - s, table.Width) : new Vec2(0, table.Width - (s - table.Length));
+        return s <= table.Length
+            ? new Vec2(table.Length - s, table.Width)
+            : new Vec2(0, table.Width - (s - table.Length));
     }
 
     /// <summary>The shorter way from one place to another, metres, positive counter-clockwise.</summary>

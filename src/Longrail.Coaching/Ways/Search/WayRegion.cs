@@ -7,8 +7,8 @@ namespace Longrail.Coaching.Ways.Search;
 /// <remarks>
 /// Windows stand at the nodes of the grid only. A stroke between the nodes lies in the region of a way if it makes the
 /// ball by that way's route, and can be changed step by step, in speed, tip and aim, into a stroke within one of the
-/// way's windows (to the resolution of their ends), while the ball is made by the route all along: at each step and half
-/// way between. Steps go straight to the nearest windows, at most an eighth of the way each; where a hole lies between,
+/// way's windows (to the resolution of their ends), while the ball is made by the route all along: at each step and
+/// half way between. Steps go straight to the nearest windows, at most an eighth of the way each; where a hole lies between,
 /// such as a band of speeds that scratch, up to sixty places about the stroke are tried. Every step is a shot on the
 /// full physics and nothing is interpolated: a route that was not found, or an island of its making region on which the
 /// grid has no window, is told from what was found.

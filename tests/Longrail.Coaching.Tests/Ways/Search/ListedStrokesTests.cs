@@ -85,7 +85,8 @@ public class ListedStrokesTests
                 {
                     double aim = window.From + WindowEnd + (window.Width - 2 * WindowEnd) * random.NextDouble();
                     tried++;
-                    if (way.Route.Equals(Played(request, new Stroke(aim, window.Speed, window.TipRight, window.TipAbove, 0)))) made++;
+                    var stroke = new Stroke(aim, window.Speed, window.TipRight, window.TipAbove, 0);
+                    if (way.Route.Equals(Played(request, stroke))) made++;
                 }
             }
         }

@@ -37,9 +37,9 @@ public class MirrorLimitTests
         var request = new WaySearchRequest(
             setup, 0, 1, ["cue", "1"], rails.Length, rails.Length, 0, pocket, 0, SearchLayouts.Club, 2);
         FoundWay way = Assert.Single(SearchLayouts.Run(request).Ways, w => w.Route.ObjectBall.SequenceEqual(rails));
-        // Centre ball is squirt-free: its aim is the ball's way. A ball that is hit a little off full leaves a cue ball that
-        // never stops here and may go down in the end, which cuts pieces off a window but not its middle.
-        Assert.Contains(way.Windows, w => w is { TipRight: 0, TipAbove: 0 } && Math.IEEERemainder(line.Angle - w.From, 2 * Math.PI) is >= 0 and var turned && turned <= w.Width);
+        // Centre ball is squirt-free: its aim is the ball's way. A ball that is hit a little off full leaves a cue ball
+        // that never stops here and may go down in the end, which cuts pieces off a window but not its middle.
+        Assert.Contains(way.Windows, w => w is { TipRight: 0, TipAbove: 0 } && Holds(w, line.Angle));
 
         // Clean through the mouth: half of it, seen along the way, less the ball. At most: the ball's centre between the
         // jaw points, and a radius more that a jaw or the end of a cushion may lead in.
@@ -57,13 +57,19 @@ public class MirrorLimitTests
             var player = new StrokePlayer(request, new RouteRules(request));
             RouteKey route = RouteKey.Of(way.Route);
             double aim = 0;
-            while (player.PlayToTheDrop(new Stroke(line.Angle + side * (aim + Step), 2, 0, 0, 0)).Drops(route)) aim += Step;
+            while (Drops(aim + Step)) aim += Step;
             return aim;
+
+            bool Drops(double turned) =>
+                player.PlayToTheDrop(new Stroke(line.Angle + side * turned, 2, 0, 0, 0)).Drops(route);
         }
 
         // How far the object ball's way turns when the aim turns: the ghost ball's law of sines.
         double ObjectBallTurn(double aim) => Math.Asin(Behind / (2 * R) * Math.Sin(aim)) - aim;
     }
+
+    private static bool Holds(AimWindow window, double aim) =>
+        Math.Abs(Math.IEEERemainder(aim - window.Middle, 2 * Math.PI)) <= 0.5 * window.Width;
 
     /// <summary>Step of the aim, radians.</summary>
     private const double Step = 1e-5;
