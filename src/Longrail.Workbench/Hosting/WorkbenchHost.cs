@@ -28,6 +28,7 @@ internal static class WorkbenchHost
         builder.WebHost.UseStaticWebAssets();
         builder.WebHost.ConfigureKestrel(kestrel => Listen(kestrel, settings));
         builder.Logging.ClearProviders().AddSimpleConsole().SetMinimumLevel(LogLevel.Warning);
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         // Hosting repeats a start that failed in twenty lines; Program says it in one.
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
 
@@ -36,6 +37,7 @@ internal static class WorkbenchHost
         builder.Services.AddSingleton(settings);
         builder.Services.AddSingleton(new LanCode(settings.IsLan));
         builder.Services.AddSingleton<AimQueue>();
+        builder.Services.AddHostedService<WarmUp>();
         builder.Services.AddScoped<OpenTable>();
         builder.Services.AddScoped<BenchView>();
         builder.Services.AddRazorComponents().AddInteractiveServerComponents(circuit =>

@@ -41,6 +41,9 @@ internal sealed class OpenTable(AimQueue queue) : IDisposable
     /// <summary>Whether an aim is being looked for; until it is found the stick stays where it was.</summary>
     public bool IsFinding { get; private set; }
 
+    /// <summary>Whether the table is in the middle of a drag.</summary>
+    public bool IsTrying { get; private set; }
+
     /// <summary>The steps that led here.</summary>
     public SceneHistory History => _history;
 
@@ -134,6 +137,7 @@ internal sealed class OpenTable(AimQueue queue) : IDisposable
     private bool Take(Scene scene, TableStep step)
     {
         StopSearch();
+        IsTrying = step == TableStep.Try;
         bool needsSearch = NeedsSearch(scene);
         Scene played = needsSearch && _lastAim is { } held ? WithAim(scene, held) : scene;
         if (needsSearch && _lastAim is null)
