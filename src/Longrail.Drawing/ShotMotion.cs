@@ -1,5 +1,7 @@
+using Longrail.Coaching.Contrasts;
 using Longrail.Drawing.Paths;
 using Longrail.Drawing.Sheets;
+using Longrail.Drawing.Svg;
 using Longrail.Physics.Geometry;
 using Longrail.Physics.Motion;
 using Longrail.Physics.Shots;
@@ -31,14 +33,43 @@ public sealed record ShotMotion(double Duration, IReadOnlyList<BallMotion> Balls
         {
             if (!BallTrack.Of(trace, ball).Moves)
                 continue;
-            bool down = trace.Balls[ball].Phase == MotionPhase.Pocketed;
-            balls.Add(new BallMotion(
-                ball, input.Names[ball], colours[ball], Rounded(view.ToSheet(trace.Setup.Balls[ball].Radius)),
-                input.StripeAxes?[ball] is { } a ? [a.X, a.Y, a.Z] : null,
-                down ? trace.Segments(ball)[^1].StartTime : null, Keys(trace, ball, view)));
+            balls.Add(Ball(trace, ball, input.Names[ball], colours[ball], input.StripeAxes?[ball], view));
         }
 
         return new ShotMotion(trace.Duration, balls);
+    }
+
+    /// <summary>Takes the banked balls of a comparison, all on one clock; each is named and coloured as its row
+    /// is.</summary>
+    /// <param name="contrast">The comparison.</param>
+    /// <param name="view">Where the table lies on the sheet.</param>
+    public static ShotMotion Of(Contrast contrast, Viewport view)
+    {
+        ArgumentNullException.ThrowIfNull(contrast);
+        ArgumentNullException.ThrowIfNull(view);
+        var balls = new List<BallMotion>();
+        for (int row = 0; row < contrast.Rows.Count; row++)
+        {
+            Trace trace = contrast.Rows[row].Trace;
+            string colour = row == 0 ? Ink.Graphite : VariantMark.Of(row - 1).Colour;
+            int? bank = contrast.Rows[row].Bank?.Ball ?? contrast.Rows[row].Readings.Shot.FirstBallHit;
+            foreach (int ball in new[] { bank, contrast.Rows[row].Readings.Shot.StruckBall }.OfType<int>().Distinct())
+            {
+                string name = ball == bank ? contrast.Rows[row].Label : "";
+                balls.Add(Ball(trace, ball, name, colour, contrast.StripeAxes?[ball], view));
+            }
+        }
+
+        return new ShotMotion(contrast.Rows.Max(row => row.Trace.Duration), balls);
+    }
+
+    private static BallMotion Ball(Trace trace, int ball, string name, string colour, Vec3? stripe, Viewport view)
+    {
+        bool down = trace.Balls[ball].Phase == MotionPhase.Pocketed;
+        return new BallMotion(
+            ball, name, colour, Rounded(view.ToSheet(trace.Setup.Balls[ball].Radius)),
+            stripe is { } a ? [a.X, a.Y, a.Z] : null,
+            down ? trace.Segments(ball)[^1].StartTime : null, Keys(trace, ball, view));
     }
 
     // The grid, and every start of a stretch: at a contact the path has a corner, and a straight line between two points

@@ -26,8 +26,8 @@ public static class ShotPicture
     /// <param name="input">The shot.</param>
     /// <param name="width">Width of the sheet, tenths of a millimetre, from 400 to 10000; type keeps its size, so a
     /// narrow sheet has larger type against the table.</param>
-    /// <exception cref="ArgumentException">Names or stripe axes are not one per ball, or the width is out of
-    /// range.</exception>
+    /// <exception cref="ArgumentException">Names or stripe axes are not one per ball.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The width is out of range.</exception>
     public static Plan DrawParts(ShotPictureInput input, double width)
     {
         if (width is not (>= 400 and <= 10000))

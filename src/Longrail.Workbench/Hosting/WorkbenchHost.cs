@@ -40,6 +40,7 @@ internal static class WorkbenchHost
         builder.Services.AddHostedService<WarmUp>();
         builder.Services.AddScoped<OpenTable>();
         builder.Services.AddScoped<BenchView>();
+        builder.Services.AddScoped<ContrastQuestion>();
         builder.Services.AddRazorComponents().AddInteractiveServerComponents(circuit =>
         {
             circuit.DetailedErrors = false;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Longrail.Coaching.Contrasts;
 using Longrail.Drawing;
 using Longrail.Drawing.Files;
 using Longrail.Scenes;
@@ -15,10 +16,14 @@ namespace Longrail.Workbench.Sheets;
 /// the page that asked for it.</summary>
 internal static class SheetEndpoints
 {
+    // Two hundred dots an inch on A4.
+    private const int PixelsAcross = 2339;
+
     /// <summary>Adds them to the host.</summary>
     public static void Map(WebApplication app)
     {
         app.MapGet("/picture.{form:regex(^(svg|png|pdf)$)}", PictureAsync);
+        app.MapGet("/contrast.{form:regex(^(svg|png|pdf)$)}", ContrastAsync);
         app.MapGet("/sheet", SheetAsync);
     }
 
@@ -28,14 +33,33 @@ internal static class SheetEndpoints
         (Outcome? outcome, IResult? problem) = await PlayAsync(t, queue, cancellationToken);
         if (outcome is null)
             return problem!;
-        string svg = ShotPicture.Draw(Input(outcome, Date(d)));
+        return Picture(ShotPicture.Draw(Input(outcome, Date(d))), form, "bank");
+    }
+
+    private static async Task<IResult> ContrastAsync(
+        string form, string? t, string? f, string? l, string? f2, string? l2, string? h, string? d, AimQueue queue,
+        CancellationToken cancellationToken)
+    {
+        SceneReading reading = SceneLink.Read(t);
+        if (reading.Scene is not { } scene)
+            return Problem(Words(reading.Errors), StatusCodes.Status400BadRequest);
+        Hold hold = h == "path" ? Hold.Path : Hold.Stick;
+        ContrastAnswer answer = await queue.RunAsync(
+            () => ContrastRequests.Run(scene, f ?? "", l ?? "", f2 ?? "", l2 ?? "", hold), cancellationToken);
+        return answer.Contrast is { } contrast
+            ? Picture(ContrastPicture.Draw(contrast, contrast.Base.AsUsed.Table?.Preset, Date(d)), form, "contrast")
+            : Problem(Words(answer.Errors), StatusCodes.Status400BadRequest);
+    }
+
+    private static IResult Picture(string svg, string form, string name)
+    {
         try
         {
             return form switch
             {
-                "png" => Results.File(SkiaRenderer.Png(svg, 2400), "image/png", "longrail.png"),
-                "pdf" => Results.File(SkiaRenderer.Pdf(svg), "application/pdf", "longrail.pdf"),
-                _ => Results.File(Encoding.UTF8.GetBytes(svg), "image/svg+xml", "longrail.svg"),
+                "png" => Results.File(SkiaRenderer.Png(svg, PixelsAcross), "image/png", $"{name}.png"),
+                "pdf" => Results.File(SkiaRenderer.Pdf(svg), "application/pdf", $"{name}.pdf"),
+                _ => Results.File(Encoding.UTF8.GetBytes(svg), "image/svg+xml", $"{name}.svg"),
             };
         }
         catch (PictureException e)

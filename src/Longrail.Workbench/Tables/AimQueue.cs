@@ -11,12 +11,17 @@ internal sealed class AimQueue : IDisposable
 
     /// <summary>Makes a scene ready on a thread of its own once there is a place.</summary>
     /// <exception cref="OperationCanceledException">The page has moved on before there was a place.</exception>
-    public async Task<SceneCompilation> CompileAsync(Scene scene, CancellationToken cancellationToken)
+    public Task<SceneCompilation> CompileAsync(Scene scene, CancellationToken cancellationToken) =>
+        RunAsync(() => SceneCompiler.Compile(scene), cancellationToken);
+
+    /// <summary>Does any work that takes a core for a while, on a thread of its own once there is a place.</summary>
+    /// <exception cref="OperationCanceledException">The page has moved on before there was a place.</exception>
+    public async Task<T> RunAsync<T>(Func<T> work, CancellationToken cancellationToken)
     {
         await _places.WaitAsync(cancellationToken);
         try
         {
-            return await Task.Run(() => SceneCompiler.Compile(scene), CancellationToken.None);
+            return await Task.Run(work, CancellationToken.None);
         }
         finally
         {

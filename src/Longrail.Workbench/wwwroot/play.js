@@ -3,7 +3,15 @@
 const svgNamespace = "http://www.w3.org/2000/svg";
 const halfWidth = 0.5;
 
+const attached = new WeakMap();
+
+export function detach(bar) {
+  attached.get(bar)?.abort();
+}
+
 export function attach(bar, bench) {
+  const leave = new AbortController();
+  attached.set(bar, leave);
   const stage = bar.parentElement.querySelector(".stage");
   const part = name => bar.querySelector(`[data-play="${name}"]`);
   const [play, back, next, speed, lens, clock, line, glass] =
@@ -42,7 +50,7 @@ export function attach(bar, bench) {
   }
 
   function focusLens() {
-    const ball = balls.find(one => one.name === lens.value);
+    const ball = balls.find(one => one.name !== "" && one.name === lens.value);
     glass.hidden = !ball;
     if (!ball) return;
     const picture = stage.querySelector("svg.picture");
@@ -57,7 +65,6 @@ export function attach(bar, bench) {
   function stop() {
     cancelAnimationFrame(running);
     running = 0;
-    play.setAttribute("aria-pressed", "false");
     play.textContent = "▶ Play";
   }
 
@@ -82,7 +89,6 @@ export function attach(bar, bench) {
     if (time >= motion.duration - 1e-6) time = 0;
     // With reduced motion a press goes on to the next event and shows it as a still.
     if (still.matches) { step(1); return; }
-    play.setAttribute("aria-pressed", "true");
     play.textContent = "⏸ Pause";
     last = performance.now();
     running = requestAnimationFrame(frame);
@@ -122,9 +128,10 @@ export function attach(bar, bench) {
   document.addEventListener("click", event => {
     const row = event.target.closest("[data-line]");
     if (row && !event.target.closest("button")) { stop(); seek(Number(row.dataset.time)); }
-  });
-  new MutationObserver(() => { if (shot !== null && shot !== bar.dataset.shot) reset(); })
-    .observe(bar, { attributes: true, attributeFilter: ["data-shot"] });
+  }, { signal: leave.signal });
+  const watch = new MutationObserver(() => { if (shot !== null && shot !== bar.dataset.shot) reset(); });
+  watch.observe(bar, { attributes: true, attributeFilter: ["data-shot"] });
+  leave.signal.addEventListener("abort", () => { watch.disconnect(); stop(); });
 }
 
 class MovingBall {
@@ -132,15 +139,19 @@ class MovingBall {
   #group;
   #stripe;
   #spot;
+  #up;
+  #top;
 
   constructor(motion) {
     this.name = motion.name;
     this.motion = motion;
     this.#keys = motion.keys;
+    this.#up = this.#pole();
+    this.#top = this.#side();
     this.#group = element("g", { class: "moving" });
     const round = { cx: 0, cy: 0, r: motion.radius };
     this.#stripe = element("path", { fill: motion.colour, "fill-rule": "evenodd" });
-    this.#spot = motion.name.length <= 2 || !motion.stripeAxis ? this.#numberSpot() : element("g", {});
+    this.#spot = motion.name.length > 0 && motion.name.length <= 2 ? this.#numberSpot() : element("g", {});
     this.#group.append(
       element("circle", { ...round, fill: "#ffffff" }), this.#stripe, this.#spot,
       element("circle", { ...round, fill: "none", stroke: motion.colour, "stroke-width": 3.8 }));
@@ -158,19 +169,24 @@ class MovingBall {
     const turn = this.#turn(time);
     this.#group.setAttribute("transform", `translate(${x} ${y})`);
     if (this.motion.stripeAxis) this.#stripe.setAttribute("d", stripe(rotate(turn, this.motion.stripeAxis), this.motion.radius));
-    this.#place(rotate(turn, this.#pole()), rotate(turn, this.#side()));
+    this.#turnSpot(rotate(turn, this.#up), rotate(turn, this.#top));
     return this.#group;
   }
 
-  // The number stands on the stripe, or on top of a ball without one.
+  // The number stands in the middle of the stripe, as far up as it goes; on a ball without one, on top.
   #pole() {
-    const axis = this.motion.stripeAxis;
-    return axis && Math.abs(axis[2]) > 0.9 ? [0, -1, 0] : [0, 0, 1];
+    const [x, y, z] = this.motion.stripeAxis ?? [0, 1, 0];
+    const flat = Math.abs(z) > 0.9;
+    const up = flat ? [0, -1, 0] : [0, 0, 1];
+    const along = x * up[0] + y * up[1] + z * up[2];
+    const pole = [x, y, z].map((part, i) => up[i] - along * part);
+    const length = Math.hypot(...pole);
+    return pole.map(part => part / length);
   }
 
   #side() {
-    const axis = this.motion.stripeAxis;
-    return axis && Math.abs(axis[2]) > 0.9 ? [0, 0, 1] : [0, 1, 0];
+    return cross(this.#pole(), this.motion.stripeAxis && Math.abs(this.motion.stripeAxis[1]) > 0.5 ? [0, 1, 0] : [1, 0, 0])
+      .map((part, i, all) => part / Math.hypot(...all));
   }
 
   #numberSpot() {
@@ -179,11 +195,15 @@ class MovingBall {
     text.textContent = this.name;
     const spot = element("g", {});
     spot.append(element("circle", { r: size, fill: "#ffffff", stroke: this.motion.colour, "stroke-width": 1.2 }), text);
+    // Upside down a six is a nine.
+    if (this.name === "6" || this.name === "9") {
+      spot.append(element("line", { x1: -0.35 * size, x2: 0.35 * size, y1: 0.64 * size, y2: 0.64 * size, stroke: "#2b2a28", "stroke-width": 0.12 * size }));
+    }
     return spot;
   }
 
   // The disc of the number is seen on the near half only, foreshortened.
-  #place(pole, up) {
+  #turnSpot(pole, up) {
     const face = pole[2] >= 0 ? pole : pole.map(part => -part);
     if (face[2] < 0.08) { this.#spot.setAttribute("display", "none"); return; }
     const right = cross(up, face);
@@ -253,8 +273,8 @@ export function stripe(axis, radius) {
   const sheet = (x, y) => `${n(radius * x)} ${n(-radius * y)}`;
   const disc = (cx, cy, rx, ry, turn) => {
     const c = Math.cos(turn * Math.PI / 180), s = Math.sin(turn * Math.PI / 180);
-    const from = `${n(cx + rx * c)} ${n(cy + rx * s)}`, to = `${n(cx - rx * c)} ${n(cy - rx * s)}`;
-    return `M${from}A${n(rx)} ${n(ry)} ${n(turn)} 1 0 ${to}A${n(rx)} ${n(ry)} ${n(turn)} 1 0 ${from}Z`;
+    const from = `${n(cx - rx * c)} ${n(cy - rx * s)}`, to = `${n(cx + rx * c)} ${n(cy + rx * s)}`;
+    return `M${from}A${n(rx)} ${n(ry)} ${n(turn)} 0 1 ${to}A${n(rx)} ${n(ry)} ${n(turn)} 0 1 ${from}Z`;
   };
   if (level <= halfWidth) {
     const turn = level > 0 ? Math.atan2(-a[0] / level, -a[1] / level) * 180 / Math.PI : 0;

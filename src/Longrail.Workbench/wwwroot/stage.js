@@ -57,6 +57,14 @@ export function attach(stage, bench) {
     queue.send("Clicked", [at.x, at.y], "click");
   });
 
+  let pointed = 0;
+  on("pointerover", event => {
+    const number = Number(event.target.closest("g.event")?.dataset.number ?? 0);
+    if (number === pointed || drag || stage.classList.contains("tip-stage")) return;
+    pointed = number;
+    queue.send("Pointed", [number], "point");
+  });
+
   on("focusin", event => {
     const handle = event.target.closest("[data-handle]");
     if (handle && !drag) queue.send("Picked", [handle.dataset.handle], "pick");
