@@ -16,6 +16,8 @@ internal sealed class RequestGuard(RequestDelegate next, WorkbenchSettings setti
             return Refuse(context, "This host name is not served here. Open the address printed at the terminal.");
         if (!IsSameOrigin(request))
             return Refuse(context, "Requests from other sites are refused.");
+        if (request.ContentLength > WorkbenchHost.LargestBody)
+            return Refuse(context, "This is larger than any scene.", StatusCodes.Status413PayloadTooLarge);
         return next(context);
     }
 
@@ -48,9 +50,9 @@ internal sealed class RequestGuard(RequestDelegate next, WorkbenchSettings setti
         return site is not ("cross-site" or "same-site") || isLink;
     }
 
-    private static Task Refuse(HttpContext context, string why)
+    private static Task Refuse(HttpContext context, string why, int status = StatusCodes.Status403Forbidden)
     {
-        context.Response.StatusCode = StatusCodes.Status403Forbidden;
+        context.Response.StatusCode = status;
         context.Response.ContentType = "text/plain; charset=utf-8";
         return context.Response.WriteAsync(why, context.RequestAborted);
     }

@@ -10,8 +10,9 @@ namespace Longrail.Workbench.Hosting;
 /// <summary>Builds the host of the page: what listens, what is refused, what answers.</summary>
 internal static class WorkbenchHost
 {
-    // A scene file may have a megabyte (SceneReader.LargestScene); nothing else that comes in is nearly as large.
-    private const long LargestBody = 1_200_000;
+    /// <summary>The largest body of a request, bytes. A scene file may have a megabyte; nothing else that comes in is
+    /// nearly as large.</summary>
+    public const long LargestBody = 1_200_000;
 
     // The page's memory of undone steps comes back in one message after a reload; see SceneHistory.
     private const long LargestMessage = 512 * 1024;

@@ -36,7 +36,7 @@ internal static class SceneLink
         if (link is null || link.Length > Longest || !link.StartsWith(Form, StringComparison.Ordinal))
             return Broken("this is no link of a table");
         byte[]? text = Unpack(link.AsSpan(Form.Length));
-        return text is null ? Broken("this link is damaged or cut off") : SceneReader.Read(text);
+        return text is null or [] ? Broken("this link is damaged or cut off") : SceneReader.Read(text);
     }
 
     private static byte[] Compact(Scene scene)
