@@ -72,6 +72,13 @@ internal sealed class BenchView
         Changed?.Invoke();
     }
 
+    /// <summary>Takes the mark off an event, unless another has it by now.</summary>
+    public void Unmark(int index)
+    {
+        if (index == Event)
+            Mark(null);
+    }
+
     /// <summary>Marks an event, or none.</summary>
     public void Mark(int? index)
     {

@@ -36,7 +36,7 @@ export function attach(bar, bench) {
   function draw() {
     const at = layer();
     if (!at || !motion) return;
-    stage.classList.toggle("playing", time > 0);
+    stage.toggleAttribute("data-playing", time > 0);
     const elements = time > 0 ? balls.map(ball => ball.at(time)).filter(element => element) : [];
     at.replaceChildren(...elements);
     line.value = time;
@@ -113,7 +113,7 @@ export function attach(bar, bench) {
     stop();
     motion = null;
     time = 0;
-    stage.classList.remove("playing");
+    stage.removeAttribute("data-playing");
     layer()?.replaceChildren();
     line.value = 0;
     clock.value = "0.00 s";
@@ -131,6 +131,7 @@ export function attach(bar, bench) {
   }, { signal: leave.signal });
   const watch = new MutationObserver(() => { if (shot !== null && shot !== bar.dataset.shot) reset(); });
   watch.observe(bar, { attributes: true, attributeFilter: ["data-shot"] });
+  bar.dataset.ready = "";
   leave.signal.addEventListener("abort", () => { watch.disconnect(); stop(); });
 }
 

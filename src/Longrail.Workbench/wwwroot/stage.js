@@ -36,7 +36,7 @@ export function attach(stage, bench) {
     // A hand that only clicks trembles a little.
     if (!drag.moved && Math.hypot(event.clientX - drag.x, event.clientY - drag.y) < 3) return;
     drag.moved = true;
-    stage.classList.add("dragging");
+    stage.dataset.dragging = "";
     const at = onSheet(stage, event);
     queue.send("Dragged", [drag.name, at.x + drag.dx, at.y + drag.dy, event.altKey], "drag");
   });
@@ -44,7 +44,7 @@ export function attach(stage, bench) {
   const end = (event, given) => {
     if (drag?.pointer !== event.pointerId) return;
     if (drag.moved) given ? queue.send("GivenUp", [], "end") : queue.send("Dropped", [drag.name], "end");
-    stage.classList.remove("dragging");
+    delete stage.dataset.dragging;
     drag = null;
   };
   on("pointerup", event => end(event, false));
@@ -88,6 +88,7 @@ export function attach(stage, bench) {
   });
 
   attached.set(stage, stop);
+  stage.dataset.ready = "";
 }
 
 export function detach(stage) {

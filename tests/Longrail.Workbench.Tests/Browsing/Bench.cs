@@ -71,7 +71,7 @@ public sealed class Bench : IAsyncLifetime
         IPage page = await context.NewPageAsync();
         var open = new OpenPage(context, page, address ?? Address);
         await page.GotoAsync((address ?? Address) + path);
-        await page.Locator("main h1").WaitForAsync();
+        await open.ReadyAsync();
         return open;
     }
 

@@ -22,8 +22,8 @@ public sealed class LostConnectionTests(Bench bench)
         await using WorkbenchProcess again = await WorkbenchProcess.StartAsync("--port", port);
         await Assertions.Expect(open.Page.Locator("#components-reconnect-modal")).ToBeHiddenAsync(
             new LocatorAssertionsToBeHiddenOptions { Timeout = 40_000 });
-        await open.Page.Locator("main h1").WaitForAsync();
+        await open.ReadyAsync();
         Assert.Equal(link, open.Link);
-        await Assertions.Expect(open.Page.GetByText("Undo")).ToBeEnabledAsync();
+        await Assertions.Expect(open.Undo).ToBeEnabledAsync();
     }
 }

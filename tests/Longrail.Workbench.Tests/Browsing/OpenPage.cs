@@ -36,6 +36,24 @@ public sealed class OpenPage : IAsyncDisposable
     /// <summary>Whether the page may complain: where a lost connection is what is tested.</summary>
     public bool MayComplain { get; set; }
 
+    /// <summary>What is heard of the shot, the list under the drawing.</summary>
+    public ILocator Events => Page.Locator("section.events");
+
+    /// <summary>The button that takes a step back.</summary>
+    public ILocator Undo => Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "↶ Undo" });
+
+    /// <summary>The button that does a step again.</summary>
+    public ILocator Redo => Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "↷ Redo" });
+
+    /// <summary>Waits until the page answers to hand and keyboard.</summary>
+    public async Task ReadyAsync()
+    {
+        await Page.Locator("main h1").WaitForAsync();
+        ILocator deaf = Page.Locator(".table-place .stage:not([data-ready]), .playback:not([data-ready])");
+        await Assertions.Expect(deaf).ToHaveCountAsync(0);
+        await SettledAsync();
+    }
+
     /// <summary>A handle on the table or on the tip.</summary>
     public ILocator Handle(string name) => Page.Locator($"[data-handle=\"{name}\"]");
 
@@ -49,6 +67,7 @@ public sealed class OpenPage : IAsyncDisposable
     /// <summary>Drags a handle by screen pixels, in steps as a hand does.</summary>
     public async Task DragAsync(string name, float dx, float dy)
     {
+        await Handle(name).ScrollIntoViewIfNeededAsync();
         LocatorBoundingBoxResult box = (await Handle(name).BoundingBoxAsync())!;
         (float x, float y) = (box.X + box.Width / 2, box.Y + box.Height / 2);
         await Page.Mouse.MoveAsync(x, y);
@@ -62,7 +81,8 @@ public sealed class OpenPage : IAsyncDisposable
     public async Task SettledAsync()
     {
         await Page.WaitForTimeoutAsync(150);
-        await Page.WaitForFunctionAsync("!document.querySelector('.state')?.textContent.includes('Looking')");
+        await Assertions.Expect(Page.Locator(".state", new PageLocatorOptions { HasText = "Looking" })).ToHaveCountAsync(
+            0, new LocatorAssertionsToHaveCountOptions { Timeout = 20_000 });
     }
 
     /// <summary>The table's part of the address.</summary>
@@ -71,7 +91,7 @@ public sealed class OpenPage : IAsyncDisposable
     /// <summary>Waits until the address holds another table than before.</summary>
     public async Task<string> LinkOtherThanAsync(string link)
     {
-        for (int k = 0; k < 100 && Link == link; k++)
+        for (int k = 0; k < 200 && Link == link; k++)
             await Page.WaitForTimeoutAsync(50);
         Assert.NotEqual(link, Link);
         return Link;

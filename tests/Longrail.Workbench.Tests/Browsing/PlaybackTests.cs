@@ -88,7 +88,8 @@ public sealed partial class PlaybackTests(Bench bench)
         await using OpenPage open = await bench.OpenAsync();
         var axes = new List<Vec3>();
         Gen.Select(Gen.Double[-1, 1], Gen.Double[-1, 1], Gen.Double[-1, 1], (x, y, z) => new Vec3(x, y, z))
-            .Where(axis => axis.Length > 0.1)
+            // A stripe seen exactly from the side has edges without depth, which the drawing writes as straight lines.
+            .Where(axis => axis.Length > 0.1 && Math.Abs(axis.Z) > 1e-3)
             .Sample(axis => { lock (axes) axes.Add(axis * (1 / axis.Length)); }, iter: 300, threads: 1, seed: "0000KOIPe503");
         JsonElement paths = await open.Page.EvaluateAsync<JsonElement>(
             "async axes => { const { stripe } = await import('/play.js'); return axes.map(axis => stripe(axis, 20)); }",
