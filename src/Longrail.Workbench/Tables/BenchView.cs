@@ -32,6 +32,20 @@ internal sealed class BenchView
     /// <summary>The event that is marked in the list and on the drawing; null for none.</summary>
     public int? Event { get; private set; }
 
+    /// <summary>Whether the window is as narrow as a phone: drawings then have larger type against the table.</summary>
+    public bool IsNarrow { get; private set; }
+
+    /// <summary>Takes up the width of the window.</summary>
+    /// <param name="pixels">Its width, CSS pixels.</param>
+    public void Fit(double pixels)
+    {
+        bool narrow = pixels < 620;
+        if (narrow == IsNarrow)
+            return;
+        IsNarrow = narrow;
+        Changed?.Invoke();
+    }
+
     /// <summary>The units and the numbering in one word, for the browser to keep.</summary>
     public string Kept => $"{Length}.{Speed}.{Numbering}";
 

@@ -23,7 +23,7 @@ export function recall() {
   const place = Number.isInteger(kept?.place) ? kept.place : -1;
   if (links) write(sessionStorage, steps, { links, place, forgotten: 0 });
   const seen = view ?? read(localStorage, looks);
-  return { link, version, links, place, view: typeof seen === "string" ? seen.slice(0, 100) : null };
+  return { link, version, links, place, view: typeof seen === "string" ? seen.slice(0, 100) : null, width: innerWidth };
 }
 
 // The server sends the newest step and where it stands; the list is kept here.
@@ -79,3 +79,14 @@ export function hide(id) {
 
 // A link pasted into the address of an open page is opened like any other.
 addEventListener("hashchange", () => location.reload());
+
+// The usual keys for a step back and forward, but not where they belong to a text that is being typed.
+document.addEventListener("keydown", event => {
+  if (!(event.ctrlKey || event.metaKey) || event.target.matches("input[type=text]")) return;
+  const key = event.key.toLowerCase();
+  const step = key === "y" || (key === "z" && event.shiftKey) ? "redo" : key === "z" ? "undo" : null;
+  const button = step && document.querySelector(`[data-step="${step}"]`);
+  if (!button) return;
+  event.preventDefault();
+  button.click();
+});

@@ -134,6 +134,10 @@ public sealed class TablePlaceTests(Bench bench)
         await Assertions.Expect(open.Undo).ToBeDisabledAsync();
         await open.Redo.ClickAsync();
         Assert.Equal(second, await open.LinkOtherThanAsync(first));
+        await open.Page.Keyboard.PressAsync("Control+z");
+        Assert.Equal(first, await open.LinkOtherThanAsync(second));
+        await open.Page.Keyboard.PressAsync("Control+y");
+        Assert.Equal(second, await open.LinkOtherThanAsync(first));
     }
 
     [Fact]
