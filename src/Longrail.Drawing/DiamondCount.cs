@@ -18,8 +18,8 @@ public static class DiamondCount
         return (value == 0 ? 0 : value).ToString(tens ? "0.0" : "0.00", CultureInfo.InvariantCulture);
     }
 
-    /// <summary>Where a touch is counted through the sight: the incoming line carried on from the ball's centre to the row
-    /// of sights.</summary>
+    /// <summary>Where a touch is counted through the sight: the incoming line carried on from the ball's centre to the
+    /// row of sights.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="centre">The ball's centre at the touch, metres.</param>
     /// <param name="velocity">Its velocity on arrival.</param>
@@ -46,7 +46,8 @@ public static class DiamondCount
     /// <summary>The convention in a few words, for captions.</summary>
     public static string Words(DiamondNumbering numbering) => numbering switch
     {
-        DiamondNumbering.Tens => "Diamonds in tens, counted at the nose: along 0-80 from the head, across 0-40 from the right",
+        DiamondNumbering.Tens =>
+            "Diamonds in tens, counted at the nose: along 0-80 from the head, across 0-40 from the right",
         DiamondNumbering.ThroughTheSight =>
             "Cushions counted through the sight along the incoming line; places on the bed at the nose",
         _ => "Diamonds counted at the nose: along 0-8 from the head, across 0-4 from the right",

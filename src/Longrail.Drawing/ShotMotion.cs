@@ -72,8 +72,8 @@ public sealed record ShotMotion(double Duration, IReadOnlyList<BallMotion> Balls
             down ? trace.Segments(ball)[^1].StartTime : null, Keys(trace, ball, view));
     }
 
-    // The grid, and every start of a stretch: at a contact the path has a corner, and a straight line between two points
-    // of the grid would cut it.
+    // The grid, and every start of a stretch: at a contact the path has a corner, and a straight line between two
+    // points of the grid would cut it.
     private static double[] Keys(Trace trace, int ball, Viewport view)
     {
         IReadOnlyList<MotionSegment> segments = trace.Segments(ball);

@@ -23,7 +23,8 @@ catch (IOException e)
     return 1;
 }
 
-ICollection<string> addresses = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses;
+ICollection<string> addresses = app.Services.GetRequiredService<IServer>()
+    .Features.Get<IServerAddressesFeature>()!.Addresses;
 Announcement.Write(Console.Out, settings, addresses, app.Services.GetRequiredService<LanCode>());
 await app.WaitForShutdownAsync();
 return 0;

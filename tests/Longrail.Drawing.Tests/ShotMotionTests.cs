@@ -14,8 +14,9 @@ namespace Longrail.Drawing.Tests;
 public class ShotMotionTests
 {
     // Where a page puts a ball between two keys, against the trace: a braking of 0.2 g leaves its chord by a t^2 / 8 =
-    // 4 micrometres in 1/240 s, and places are written to 1e-4 of a sheet unit of about 1.5 mm. Rubber is harder: a ball
-    // that turns round in 8 ms at 3 m/s is braked by 750 m/s^2, 1.6 mm; but every stretch in the rubber is a key of its own.
+    // 4 micrometres in 1/240 s, and places are written to 1e-4 of a sheet unit of about 1.5 mm. Rubber is harder: a
+    // ball that turns round in 8 ms at 3 m/s is braked by 750 m/s^2, 1.6 mm; but every stretch in the rubber is a key
+    // of its own.
     private const double Place = 2e-5;
 
     [Theory]
@@ -57,11 +58,14 @@ public class ShotMotionTests
         ShotPictureInput input = Input("first-bank.json");
         Plan plan = ShotPicture.DrawParts(input, 1900);
         XElement root = SvgReading.Sound(
-            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 1900 1000\"><title>t</title><desc>d</desc>{plan.Table}{plan.Shot}</svg>");
-        string[] numbers = [.. SvgReading.All(root, "g").Where(g => (string?)g.Attribute("class") == "event").Select(g => (string)g.Attribute("data-number")!)];
+            "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 1900 1000\"><title>t</title><desc>d</desc>"
+            + $"{plan.Table}{plan.Shot}</svg>");
+        string[] numbers = [.. SvgReading.All(root, "g").Where(g => (string?)g.Attribute("class") == "event")
+            .Select(g => (string)g.Attribute("data-number")!)];
         Assert.Equal(["1", "2", "3", "4", "5"], numbers);
         Assert.Equal(plan.Numbered, numbers.Length);
-        Assert.Equal(numbers, ShotPicture.Lines(input).Where(line => line.Number is not null).Select(line => $"{line.Number}"));
+        Assert.Equal(numbers,
+            ShotPicture.Lines(input).Where(line => line.Number is not null).Select(line => $"{line.Number}"));
     }
 
     [Fact]
@@ -94,6 +98,8 @@ public class ShotMotionTests
     // As the page does it: straight on, and the shorter way round.
     private static (TablePoint At, Rotation Turned) Between(BallMotion ball, double time, Viewport view)
     {
+        // After its last key a ball lies still.
+        time = Math.Min(time, Math.BitDecrement(ball.Keys[^7]));
         int k = 0;
         while (ball.Keys[7 * (k + 1)] <= time)
             k++;

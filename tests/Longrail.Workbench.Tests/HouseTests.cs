@@ -9,7 +9,8 @@ public sealed class HouseTests
     public void The_workbench_knows_the_libraries_and_no_program()
     {
         string[] ours = [.. typeof(OpenTable).Assembly.GetReferencedAssemblies().Select(a => a.Name!)
-            .Where(name => name.StartsWith("longrail", StringComparison.OrdinalIgnoreCase)).Order(StringComparer.Ordinal)];
+            .Where(name => name.StartsWith("longrail", StringComparison.OrdinalIgnoreCase))
+                .Order(StringComparer.Ordinal)];
         Assert.Equal(["Longrail.Coaching", "Longrail.Drawing", "Longrail.Physics", "Longrail.Scenes"], ours);
     }
 }

@@ -29,7 +29,8 @@ public sealed class SvgWriter
 
     private SvgWriter() => _depth = 1;
 
-    /// <summary>Begins a part of a picture: elements without a sheet around them, for a page that has its own.</summary>
+    /// <summary>Begins a part of a picture: elements without a sheet around them, for a page that has its
+    /// own.</summary>
     public static SvgWriter Part() => new();
 
     /// <summary>Begins a group with a name of its own.</summary>

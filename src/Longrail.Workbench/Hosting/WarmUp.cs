@@ -6,8 +6,8 @@ using Longrail.Workbench.Tables;
 
 namespace Longrail.Workbench.Hosting;
 
-/// <summary>Plays and draws the opening scene once while the browser is still being opened, so that the first page does not
-/// wait for code to be compiled.</summary>
+/// <summary>Plays and draws the opening scene once while the browser is still being opened, so that the first page
+/// does not wait for code to be compiled.</summary>
 internal sealed class WarmUp : BackgroundService
 {
     // The just-in-time compiler takes a method up again after thirty calls.

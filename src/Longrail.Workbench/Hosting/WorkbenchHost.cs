@@ -59,7 +59,8 @@ internal static class WorkbenchHost
         app.MapStaticAssets();
         LanGate.Map(app);
         SheetEndpoints.Map(app);
-        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(render => render.ContentSecurityFrameAncestorsPolicy = null);
+        app.MapRazorComponents<App>()
+            .AddInteractiveServerRenderMode(render => render.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }
 

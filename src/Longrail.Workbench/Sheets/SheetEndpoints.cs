@@ -12,8 +12,8 @@ using Longrail.Workbench.Words;
 
 namespace Longrail.Workbench.Sheets;
 
-/// <summary>Pictures and print sheets as plain answers: the table is in the address, so that a download needs nothing of
-/// the page that asked for it.</summary>
+/// <summary>Pictures and print sheets as plain answers: the table is in the address, so that a download needs nothing
+/// of the page that asked for it.</summary>
 internal static class SheetEndpoints
 {
     // Two hundred dots an inch on A4.
@@ -104,7 +104,8 @@ internal static class SheetEndpoints
     };
 
     private static DateOnly? Date(string? text) =>
-        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date) ? date : null;
+        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None,
+            out DateOnly date) ? date : null;
 
     private static string Words(IReadOnlyList<SceneError> errors) => string.Join("\n", errors.Select(ErrorWords.Of));
 

@@ -53,8 +53,10 @@ internal static class BallList
         {
             for (int k = 0; k < Math.Max(1, 6 * ring); k++)
             {
-                Vec2 at = new Vec2(0.7 * length, 0.5 * width) + 2.4 * radius * ring * Vec2.FromAngle(2 * Math.PI * k / Math.Max(1, 6 * ring));
-                bool inside = at.X > 2 * radius && at.X < length - 2 * radius && at.Y > 2 * radius && at.Y < width - 2 * radius;
+                Vec2 at = new Vec2(0.7 * length, 0.5 * width)
+                    + 2.4 * radius * ring * Vec2.FromAngle(2 * Math.PI * k / Math.Max(1, 6 * ring));
+                bool inside = at.X > 2 * radius && at.X < length - 2 * radius && at.Y > 2 * radius
+                    && at.Y < width - 2 * radius;
                 if (inside && setup.Balls.All(ball =>
                     ball.Start.Position.DistanceTo(at) > 1.02 * BallContact.Reach(ball.Radius, radius)))
                 {

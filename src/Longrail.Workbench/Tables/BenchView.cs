@@ -23,7 +23,8 @@ internal sealed class BenchView
     /// <summary>The ball whose fields are shown; null for none.</summary>
     public string? Ball { get; private set; }
 
-    /// <summary>The thing that the next click on the table places ("ball:9", "aim", "contact"); null for none.</summary>
+    /// <summary>The thing that the next click on the table places ("ball:9", "aim", "contact"); null for
+    /// none.</summary>
     public string? Placing { get; private set; }
 
     /// <summary>Whether drags snap to diamonds, spots and cushions.</summary>

@@ -13,8 +13,10 @@ internal sealed record ContrastFactor(string Path, string Words)
     /// <summary>What the page offers.</summary>
     public static IReadOnlyList<ContrastFactor> All { get; } =
     [
-        new("stroke.speed", "ball speed"), new("stroke.tip.right", "tip to the right"), new("stroke.tip.above", "tip above"),
-        new("stroke.elevation", "butt raised"), new("stroke.aim", "stick's line"), new("ballSet.state", "state of the balls"),
+        new("stroke.speed", "ball speed"), new("stroke.tip.right", "tip to the right"),
+        new("stroke.tip.above", "tip above"),
+        new("stroke.elevation", "butt raised"), new("stroke.aim", "stick's line"),
+        new("ballSet.state", "state of the balls"),
         new("cloth.state", "state of the cloth"), new("cue.preset", "cue"), new("cushion.law", "cushion law"),
         new("cushion.restitution", "cushion restitution"), new("cushion.friction", "cushion friction"),
     ];
@@ -29,7 +31,8 @@ internal sealed record ContrastFactor(string Path, string Words)
         double aim = tip?.AimDegrees ?? 0;
         return Path switch
         {
-            "stroke.speed" => string.Join(", ", new[] { 0.7, 1, 1.4 }.Select(part => $"{Shown.Number(part * speed, "0.0#")} {speedUnit}")),
+            "stroke.speed" => string.Join(", ",
+                new[] { 0.7, 1, 1.4 }.Select(part => $"{Shown.Number(part * speed, "0.0#")} {speedUnit}")),
             "stroke.tip.right" => "-1/8 tip, 0, 1/8 tip",
             "stroke.tip.above" => "-0.2 R, 0, 0.2 R",
             "stroke.elevation" => "0 deg, 3 deg, 6 deg",

@@ -22,7 +22,8 @@ internal static class ContrastRequests
         SceneError[] missing =
         [
             .. variations.Where(variation => variation.Levels.Count == 0)
-                .Select(variation => new SceneError(variation.Path, "no level is given", "levels with commas between them")),
+                .Select(variation => new SceneError(variation.Path, "no level is given",
+                    "levels with commas between them")),
         ];
         return missing.Length > 0
             ? new ContrastAnswer(null, missing)

@@ -25,8 +25,8 @@ internal sealed class OpenTable(AimQueue queue) : IDisposable
     /// <summary>The scene as it is asked for.</summary>
     public Scene Scene { get; private set; } = new();
 
-    /// <summary>What happens; while <see cref="NoAim"/> says that there is no aim, the balls at rest. Null before a scene
-    /// has been opened.</summary>
+    /// <summary>What happens; while <see cref="NoAim"/> says that there is no aim, the balls at rest. Null before a
+    /// scene has been opened.</summary>
     public Outcome? Outcome { get; private set; }
 
     /// <summary>What was wrong with the last change, which was then not made; empty if nothing was.</summary>
@@ -175,8 +175,8 @@ internal sealed class OpenTable(AimQueue queue) : IDisposable
         _lastAim = ready.Setup.Stroke?.Stroke.Aim ?? _lastAim;
     }
 
-    // A cut is found in a millisecond or two, a bank takes some tenths of a second; both are looked for in the queue, and a
-    // newer change puts an end to the search.
+    // A cut is found in a millisecond or two, a bank takes some tenths of a second; both are looked for in the queue,
+    // and a newer change puts an end to the search.
     private async Task FindAsync(Scene scene)
     {
         var search = new CancellationTokenSource();

@@ -1,8 +1,8 @@
 namespace Longrail.Workbench.Tables;
 
 /// <summary>The steps of a table, each as a link: what undo and redo walk along.</summary>
-/// <remarks>Links, not scenes: a step takes a few hundred bytes, and the browser keeps the same list, so that undo survives a
-/// reload.</remarks>
+/// <remarks>Links, not scenes: a step takes a few hundred bytes, and the browser keeps the same list, so that undo
+/// survives a reload.</remarks>
 internal sealed class SceneHistory
 {
     /// <summary>The most steps that are kept.</summary>
@@ -71,7 +71,8 @@ internal sealed class SceneHistory
     /// <summary>Takes up the steps that a browser remembers; nothing if they make no sense.</summary>
     public bool Restore(IReadOnlyList<string> links, int place)
     {
-        if (links.Count is 0 or > Most || place < 0 || place >= links.Count || links.Any(link => link.Length > SceneLink.Longest))
+        if (links.Count is 0 or > Most || place < 0 || place >= links.Count
+            || links.Any(link => link.Length > SceneLink.Longest))
             return false;
         _links.Clear();
         _links.AddRange(links);

@@ -8,8 +8,8 @@ using Longrail.Scenes.Writing;
 namespace Longrail.Workbench.Tables;
 
 /// <summary>A scene as the part of an address: packed, so that a whole table fits into a link.</summary>
-/// <remarks>Reading it back gives the same scene, every number bit for bit. A link is a stranger's text: whatever stands
-/// in it, reading it ends in a scene or in a sentence.</remarks>
+/// <remarks>Reading it back gives the same scene, every number bit for bit. A link is a stranger's text: whatever
+/// stands in it, reading it ends in a scene or in a sentence.</remarks>
 internal static class SceneLink
 {
     /// <summary>The longest link that is read, characters. A scene of 64 balls takes about 3,000.</summary>
@@ -19,7 +19,8 @@ internal static class SceneLink
 
     /// <summary>The version of the program that writes the links.</summary>
     public static string Version { get; } =
-        typeof(SceneLink).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0];
+        typeof(SceneLink).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!
+            .InformationalVersion.Split('+')[0];
 
     /// <summary>The scene as a word of letters, digits, "-", "_" and ".".</summary>
     public static string Of(Scene scene)
@@ -54,7 +55,8 @@ internal static class SceneLink
             return null;
         try
         {
-            using var from = new BrotliStream(new MemoryStream(Base64Url.DecodeFromChars(packed)), CompressionMode.Decompress);
+            using var from = new BrotliStream(new MemoryStream(Base64Url.DecodeFromChars(packed)),
+                CompressionMode.Decompress);
             byte[] buffer = new byte[SceneReader.LargestScene + 1];
             int read = from.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
             return read > SceneReader.LargestScene ? null : buffer[..read];

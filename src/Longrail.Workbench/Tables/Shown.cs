@@ -20,10 +20,12 @@ internal static class Shown
     };
 
     /// <summary>A place along the table.</summary>
-    public static string Along(double metres, LengthUnit unit, TableSpec table) => Place(metres, unit, table.DiamondAlong);
+    public static string Along(double metres, LengthUnit unit, TableSpec table) =>
+        Place(metres, unit, table.DiamondAlong);
 
     /// <summary>A place across the table.</summary>
-    public static string Across(double metres, LengthUnit unit, TableSpec table) => Place(metres, unit, table.DiamondAcross);
+    public static string Across(double metres, LengthUnit unit, TableSpec table) =>
+        Place(metres, unit, table.DiamondAcross);
 
     /// <summary>An angle in degrees.</summary>
     public static string Degrees(double radians) => Number(radians / _degree, "0.00");

@@ -49,8 +49,8 @@ internal static class TableHandles
     public static ShotEvent? Meeting(Outcome outcome) => outcome.Trace.Events.FirstOrDefault(
         e => e.Kind == ShotEventKind.BallsMeet && e.BallA == outcome.Readings.Shot.StruckBall);
 
-    /// <summary>The cut for a place that the ghost ball is dragged to: the ghost rolls round the object ball to the side
-    /// where the pointer is.</summary>
+    /// <summary>The cut for a place that the ghost ball is dragged to: the ghost rolls round the object ball to the
+    /// side where the pointer is.</summary>
     public static (string, string)? ContactEdit(Outcome outcome, int cueBall, int objectBall, TablePoint to)
     {
         ShotBall cue = outcome.Trace.Setup.Balls[cueBall];

@@ -34,11 +34,13 @@ internal static class Figures
     private static List<Figure> Tip(TipReading tip, ShotSetup setup, BenchView view)
     {
         CueSpec cue = setup.Equipment.Cue;
+        double offset = Math.Sqrt(tip.OffsetRight * tip.OffsetRight + tip.OffsetAbove * tip.OffsetAbove);
         (string, string)[] stroke =
         [
             ("V, stick", Speed(tip.CueSpeed, view)), ("v, ball", Speed(tip.BallSpeed, view)),
-            ("b/R", Invariant($"{Math.Sqrt(tip.OffsetRight * tip.OffsetRight + tip.OffsetAbove * tip.OffsetAbove):0.000}")),
-            ("m, ball", Invariant($"{setup.Balls[0].Mass * 1000:0.#} g")), ("M, cue", Invariant($"{cue.Mass * 1000:0} g")),
+            ("b/R", Invariant($"{offset:0.000}")),
+            ("m, ball", Invariant($"{setup.Balls[0].Mass * 1000:0.#} g")),
+            ("M, cue", Invariant($"{cue.Mass * 1000:0} g")),
             ("e, tip", Invariant($"{cue.TipRestitution:0.00}")),
         ];
         return
@@ -46,7 +48,8 @@ internal static class Figures
             new("ball", Speed(tip.BallSpeed, view), Origins.BallSpeed, stroke),
             new("stick", Speed(tip.CueSpeed, view), Origins.StickSpeed, stroke),
             new("squirt", Sided(tip.SquirtDegrees, "0.00"), Origins.Squirt,
-                [("b/R right", Invariant($"{tip.OffsetRight:0.000}")), ("mₑ, end of the shaft", Invariant($"{cue.EndMass * 1000:0.0} g"))]),
+                [("b/R right", Invariant($"{tip.OffsetRight:0.000}")),
+                    ("mₑ, end of the shaft", Invariant($"{cue.EndMass * 1000:0.0} g"))]),
             new("spin", Shown.Number(100 * tip.RollRatio, "0") + " % of roll", Origins.TipRoll,
                 [("b/R above", Invariant($"{tip.OffsetAbove:0.000}"))]),
         ];
@@ -58,15 +61,18 @@ internal static class Figures
         var figures = new List<Figure>
         {
             new("cut", Math.Abs(meet.CutDegrees) < 0.05 ? "full" : Sided(meet.CutDegrees, "0.0"), Origins.Cut, []),
-            new("hit", Invariant($"{100 * meet.HitFraction:0} % full"), Origins.Fullness, [("cut", Sided(meet.CutDegrees, "0.0"))]),
+            new("hit", Invariant($"{100 * meet.HitFraction:0} % full"), Origins.Fullness,
+                [("cut", Sided(meet.CutDegrees, "0.0"))]),
             new("throw", Sided(meet.ThrowDegrees, "0.0"), Origins.Throw,
             [
                 ("v along the line of centres", Speed(meet.ClosingSpeed, view)), ("slip", Speed(meet.SlipSpeed, view)),
-                ("µ(slip)", Invariant($"{friction.Base:0.000000} + {friction.Gain:0.000} exp(−{friction.Decay:0.000} slip)")),
+                ("µ(slip)",
+                    Invariant($"{friction.Base:0.000000} + {friction.Gain:0.000} exp(−{friction.Decay:0.000} slip)")),
                 ("e, balls", Invariant($"{setup.Equipment.BallSet.Restitution:0.00}")),
                 ("surfaces", meet.Gripped ? "gripped" : "slipped all the way"),
             ]),
-            new("leaves at", Speed(meet.StruckSpeed, view), Origins.Leaves, [("e, balls", Invariant($"{setup.Equipment.BallSet.Restitution:0.00}"))]),
+            new("leaves at", Speed(meet.StruckSpeed, view), Origins.Leaves,
+                [("e, balls", Invariant($"{setup.Equipment.BallSet.Restitution:0.00}"))]),
         };
         if (Math.Abs(meet.SideHandedOver) >= NoSide)
         {
@@ -84,9 +90,12 @@ internal static class Figures
         CushionSpec cushion = setup.Equipment.Cushion;
         (string, string)[] inputs =
         [
-            ("law", cushion.Law == CushionLaw.Yielding ? "yielding" : "impulse"), ("e", Invariant($"{cushion.Restitution:0.00}")),
-            ("µ, nose", Invariant($"{cushion.Friction:0.00}")), ("nose height", Invariant($"{cushion.NoseHeight * 1000:0.0} mm")),
-            ("speed in", Speed(c.SpeedIn, view)), ("roll on arrival", Percent(c.RollRatioIn)), ("side on arrival", Invariant($"{c.SideIn:0.000} R")),
+            ("law", cushion.Law == CushionLaw.Yielding ? "yielding" : "impulse"),
+            ("e", Invariant($"{cushion.Restitution:0.00}")),
+            ("µ, nose", Invariant($"{cushion.Friction:0.00}")),
+            ("nose height", Invariant($"{cushion.NoseHeight * 1000:0.0} mm")),
+            ("speed in", Speed(c.SpeedIn, view)), ("roll on arrival", Percent(c.RollRatioIn)),
+            ("side on arrival", Invariant($"{c.SideIn:0.000} R")),
         ];
         string touch = Invariant($"{DiamondCount.Text(view.Numbering, Seen(c, e, setup, view))}");
         var figures = new List<Figure>();
@@ -97,7 +106,8 @@ internal static class Figures
             new Figure("in", Invariant($"{c.AngleInDegrees:0.0}°"), Origins.AngleIn, []),
             new Figure("out", Invariant($"{c.AngleOutDegrees:0.0}°"), Origins.AngleOut, inputs),
             new Figure("curving to", Invariant($"{c.AngleAfterCurveDegrees:0.0}°"), Origins.AngleAfter, inputs),
-            new Figure("speed", $"{Shown.Speed(c.SpeedIn, view.Speed)} to {Speed(c.SpeedOut, view)}", Origins.CushionSpeed, inputs),
+            new Figure("speed", $"{Shown.Speed(c.SpeedIn, view.Speed)} to {Speed(c.SpeedOut, view)}",
+                Origins.CushionSpeed, inputs),
             new Figure("roll", Percent(c.RollRatioIn), Origins.CushionRoll, []),
         ]);
         if (Math.Abs(c.SideIn) >= NoSide)
@@ -107,12 +117,15 @@ internal static class Figures
         }
 
         if (c.LandingCushion is { } landing && c.LandingDiamonds is { } diamonds)
-            figures.Add(new Figure("lands", $"{landing} {DiamondCount.Text(view.Numbering, diamonds)}", Origins.Lands, []));
+            figures.Add(new Figure("lands", $"{landing} {DiamondCount.Text(view.Numbering, diamonds)}", Origins.Lands,
+                []));
         if (c.LongOfMirrorDiamonds is { } longer)
         {
             figures.Add(new Figure(
-                "of mirror", $"{Distance(Math.Abs(longer), c, setup, view)} {(longer >= 0 ? "long" : "short")}", Origins.Mirror,
-                [("landing", DiamondCount.Text(view.Numbering, c.LandingDiamonds ?? 0)), ("mirror", DiamondCount.Text(view.Numbering, c.MirrorLandingDiamonds ?? 0))]));
+                "of mirror", $"{Distance(Math.Abs(longer), c, setup, view)} {(longer >= 0 ? "long" : "short")}",
+                    Origins.Mirror,
+                [("landing", DiamondCount.Text(view.Numbering, c.LandingDiamonds ?? 0)),
+                    ("mirror", DiamondCount.Text(view.Numbering, c.MirrorLandingDiamonds ?? 0))]));
         }
 
         return figures;
@@ -123,12 +136,14 @@ internal static class Figures
         new("speed", Speed(pocket.Speed, view), Origins.PocketSpeed, []),
         new("off the axis", Invariant($"{Math.Abs(pocket.EntryAngleDegrees):0.0}°"), Origins.Entry, []),
         new("clear of the jaw", Invariant($"{pocket.MarginMillimetres:0} mm"), Origins.Margin,
-            [("offset from the middle", Invariant($"{pocket.EntryOffsetMillimetres:0.0} mm")), ("jaws touched", Invariant($"{pocket.JawTouches}"))]),
+            [("offset from the middle", Invariant($"{pocket.EntryOffsetMillimetres:0.0} mm")),
+                ("jaws touched", Invariant($"{pocket.JawTouches}"))]),
     ];
 
     private static double Seen(CushionReading c, ShotEvent e, ShotSetup setup, BenchView view) =>
         view.Numbering == DiamondNumbering.ThroughTheSight && e.Cushion is { } cushion
-            ? DiamondCount.ThroughTheSight(cushion, e.BeforeA.Position, e.BeforeA.Velocity, setup.Equipment.Table) ?? c.TouchDiamonds
+            ? DiamondCount.ThroughTheSight(cushion, e.BeforeA.Position, e.BeforeA.Velocity,
+                setup.Equipment.Table) ?? c.TouchDiamonds
             : c.TouchDiamonds;
 
     // A distance along the landing cushion, in the unit of lengths.
@@ -147,11 +162,13 @@ internal static class Figures
 
     private static string Percent(double ratio) => Shown.Number(100 * ratio, "0") + " %";
 
-    private static string Speed(double metresPerSecond, BenchView view) => $"{Shown.Speed(metresPerSecond, view.Speed)} {view.Speed}";
+    private static string Speed(double metresPerSecond, BenchView view) =>
+        $"{Shown.Speed(metresPerSecond, view.Speed)} {view.Speed}";
 
     private static string Sided(double degrees, string format)
     {
         string amount = Shown.Number(Math.Abs(degrees), format);
-        return amount.AsSpan().IndexOfAnyExcept('0', '.') < 0 ? "none" : $"{amount}° {(degrees > 0 ? "left" : "right")}";
+        return amount.AsSpan().IndexOfAnyExcept('0', '.') < 0 ? "none"
+            : $"{amount}° {(degrees > 0 ? "left" : "right")}";
     }
 }

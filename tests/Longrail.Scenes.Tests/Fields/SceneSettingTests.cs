@@ -78,7 +78,8 @@ public sealed class SceneSettingTests
     [Theory]
     [InlineData("left", true, false)]
     [InlineData("foot", false, true)]
-    public void Freezing_takes_the_place_of_the_coordinate_square_to_the_cushion(string cushion, bool hasX, bool hasAcross)
+    public void Freezing_takes_the_place_of_the_coordinate_square_to_the_cushion(string cushion, bool hasX,
+        bool hasAcross)
     {
         Scene free = Read("""{"balls":[{"id":"9","x":1,"across":2}]}""");
         Scene frozen = Set(free, "balls.9.frozenTo", cushion);

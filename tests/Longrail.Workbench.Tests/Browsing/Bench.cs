@@ -38,12 +38,15 @@ public sealed class Bench : IAsyncLifetime
         string? path = _places.FirstOrDefault(File.Exists);
         Assert.SkipWhen(path is null, NoBrowser);
         _playwright = await Playwright.CreateAsync();
+        // A busy machine is slow, not wrong.
+        Assertions.SetDefaultExpectTimeout(20_000);
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
             ExecutablePath = path,
             Args =
             [
-                "--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+                "--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update",
+                    "--disable-sync",
             ],
         });
         return _browser;
@@ -57,7 +60,8 @@ public sealed class Bench : IAsyncLifetime
     /// <param name="stills">Whether the user asks for reduced motion.</param>
     /// <param name="address">Another program's address.</param>
     public async Task<OpenPage> OpenAsync(
-        string path = "", int width = 1360, int height = 900, float scale = 1, bool stills = false, string? address = null)
+        string path = "", int width = 1360, int height = 900, float scale = 1, bool stills = false,
+            string? address = null)
     {
         IBrowser browser = await BrowserAsync();
         IBrowserContext context = await browser.NewContextAsync(new BrowserNewContextOptions
@@ -67,7 +71,7 @@ public sealed class Bench : IAsyncLifetime
             ReducedMotion = stills ? ReducedMotion.Reduce : ReducedMotion.NoPreference,
             Permissions = ["clipboard-read", "clipboard-write"],
         });
-        context.SetDefaultTimeout(20_000);
+        context.SetDefaultTimeout(30_000);
         IPage page = await context.NewPageAsync();
         var open = new OpenPage(context, page, address ?? Address);
         await page.GotoAsync((address ?? Address) + path);

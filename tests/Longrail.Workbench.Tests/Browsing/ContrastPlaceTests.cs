@@ -46,7 +46,8 @@ public sealed class ContrastPlaceTests(Bench bench)
     public async Task A_wrong_level_is_named()
     {
         await using OpenPage open = await bench.OpenAsync("contrast");
-        foreach ((string levels, string words) in new[] { ("2 mp", "no unit known here"), (" , ", "no level is given") })
+        foreach ((string levels, string words) in new[] { ("2 mp", "no unit known here"),
+            (" , ", "no level is given") })
         {
             await open.Page.Locator("#levels").FillAsync(levels);
             await open.Page.GetByText("Compare").ClickAsync();

@@ -17,7 +17,8 @@ public sealed class ExportTests(Bench bench)
         await using OpenPage open = await bench.OpenAsync();
         await open.Page.GetByText("Export…").ClickAsync();
 
-        XDocument svg = XDocument.Parse(System.Text.Encoding.UTF8.GetString(await DownloadAsync(open, "#export-dialog >> text=SVG")));
+        XDocument svg = XDocument.Parse(System.Text.Encoding.UTF8.GetString(await DownloadAsync(open,
+            "#export-dialog >> text=SVG")));
         Assert.Equal("svg", svg.Root!.Name.LocalName);
         Assert.Contains("My first bank", svg.ToString(), StringComparison.Ordinal);
         Assert.Contains("counted at the nose", svg.ToString(), StringComparison.Ordinal);
@@ -58,7 +59,8 @@ public sealed class ExportTests(Bench bench)
 
         string text = await page.Locator("main").InnerTextAsync();
         // 1.6 and 2.2 diamonds of 317.5 mm.
-        foreach (string words in (string[])["508 mm", "699 mm", "16.0, 22.0", "in tens", "2026-11-25", "pool-9ft", "5.59 mph"])
+        foreach (string words in (string[])["508 mm", "699 mm", "16.0, 22.0", "in tens", "2026-11-25", "pool-9ft",
+            "5.59 mph"])
             Assert.Contains(words, text, StringComparison.Ordinal);
         using PdfDocument pdf = PdfDocument.Open(await page.PdfAsync(new PagePdfOptions { PreferCSSPageSize = true }));
         Assert.Equal(1, pdf.NumberOfPages);
@@ -72,16 +74,19 @@ public sealed class ExportTests(Bench bench)
     {
         string link = SceneLink.Of(SampleScenes.Opening.Scene!);
         using HttpResponseMessage answer = await bench.Http.GetAsync(
-            $"{bench.Address}contrast.{form}?t={link}&f=stroke.speed&l=2%20m/s,3%20m/s&f2=ballSet.state&l2=clean,dirty", Stop);
+            $"{bench.Address}contrast.{form}?t={link}&f=stroke.speed&l=2%20m/s,3%20m/s"
+            + "&f2=ballSet.state&l2=clean,dirty", Stop);
         answer.EnsureSuccessStatusCode();
         byte[] file = await answer.Content.ReadAsByteArrayAsync(Stop);
-        string text = form == "svg" ? System.Text.Encoding.UTF8.GetString(file) : PdfDocument.Open(file).GetPage(1).Text;
+        string text = form == "svg" ? System.Text.Encoding.UTF8.GetString(file)
+            : PdfDocument.Open(file).GetPage(1).Text;
         Assert.Contains("two things changed", text, StringComparison.Ordinal);
     }
 
     private static async Task<byte[]> DownloadAsync(OpenPage open, string selector)
     {
-        IDownload download = await open.Page.RunAndWaitForDownloadAsync(() => open.Page.Locator(selector).First.ClickAsync());
+        IDownload download = await open.Page.RunAndWaitForDownloadAsync(() =>
+            open.Page.Locator(selector).First.ClickAsync());
         await using Stream stream = await download.CreateReadStreamAsync();
         using var bytes = new MemoryStream();
         await stream.CopyToAsync(bytes, Stop);

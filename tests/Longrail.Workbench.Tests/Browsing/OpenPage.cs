@@ -3,8 +3,8 @@ using Microsoft.Playwright;
 
 namespace Longrail.Workbench.Tests.Browsing;
 
-/// <summary>An open page, with what a test asks of it; closing it fails if the page complained or asked another machine for
-/// anything.</summary>
+/// <summary>An open page, with what a test asks of it; closing it fails if the page complained or asked another
+/// machine for anything.</summary>
 public sealed class OpenPage : IAsyncDisposable
 {
     private readonly IBrowserContext _context;
@@ -22,7 +22,8 @@ public sealed class OpenPage : IAsyncDisposable
         page.PageError += (_, error) => _complaints.Add($"script: {error}");
         page.Request += (_, request) =>
         {
-            if (!request.Url.StartsWith(address, StringComparison.Ordinal) && !request.Url.StartsWith("blob:", StringComparison.Ordinal)
+            if (!request.Url.StartsWith(address, StringComparison.Ordinal)
+                && !request.Url.StartsWith("blob:", StringComparison.Ordinal)
                 && !request.Url.StartsWith("data:", StringComparison.Ordinal))
             {
                 _complaints.Add($"asked elsewhere: {request.Url}");
@@ -81,12 +82,14 @@ public sealed class OpenPage : IAsyncDisposable
     public async Task SettledAsync()
     {
         await Page.WaitForTimeoutAsync(150);
-        await Assertions.Expect(Page.Locator(".state", new PageLocatorOptions { HasText = "Looking" })).ToHaveCountAsync(
+        await Assertions.Expect(Page.Locator(".state", new PageLocatorOptions { HasText = "Looking" }))
+            .ToHaveCountAsync(
             0, new LocatorAssertionsToHaveCountOptions { Timeout = 20_000 });
     }
 
     /// <summary>The table's part of the address.</summary>
-    public string Link => Page.Url.Split('#').Last().Split('&').First(part => part.StartsWith("t=", StringComparison.Ordinal));
+    public string Link => Page.Url.Split('#').Last().Split('&')
+        .First(part => part.StartsWith("t=", StringComparison.Ordinal));
 
     /// <summary>Waits until the address holds another table than before.</summary>
     public async Task<string> LinkOtherThanAsync(string link)

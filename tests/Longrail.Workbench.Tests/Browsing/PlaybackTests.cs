@@ -75,7 +75,8 @@ public sealed partial class PlaybackTests(Bench bench)
             """
             () => {
               const scale = svg => svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
-              return scale(document.querySelector(".lens svg")) / scale(document.querySelector(".table-place svg.picture"));
+              const [lens, picture] = [".lens svg", ".board svg.picture"].map(one => document.querySelector(one));
+              return scale(lens) / scale(picture);
             }
             """);
         Assert.Equal(10, ratio, 2);
@@ -90,7 +91,8 @@ public sealed partial class PlaybackTests(Bench bench)
         Gen.Select(Gen.Double[-1, 1], Gen.Double[-1, 1], Gen.Double[-1, 1], (x, y, z) => new Vec3(x, y, z))
             // A stripe seen exactly from the side has edges without depth, which the drawing writes as straight lines.
             .Where(axis => axis.Length > 0.1 && Math.Abs(axis.Z) > 1e-3)
-            .Sample(axis => { lock (axes) axes.Add(axis * (1 / axis.Length)); }, iter: 300, threads: 1, seed: "0000KOIPe503");
+            .Sample(axis => { lock (axes) axes.Add(axis * (1 / axis.Length)); }, iter: 300, threads: 1,
+                seed: "0000KOIPe503");
         JsonElement paths = await open.Page.EvaluateAsync<JsonElement>(
             "async axes => { const { stripe } = await import('/play.js'); return axes.map(axis => stripe(axis, 20)); }",
             axes.Select(axis => new[] { axis.X, axis.Y, axis.Z }).ToArray());
@@ -102,7 +104,8 @@ public sealed partial class PlaybackTests(Bench bench)
             Assert.Equal(expected.Length, actual.Length);
             // Both write three decimals; an angle of 180 degrees may be written as -180.
             for (int i = 0; i < expected.Length; i++)
-                Assert.True(Math.Abs(expected[i] - actual[i]) < 0.0021 || Math.Abs(Math.Abs(expected[i] - actual[i]) - 360) < 0.01, $"{axes[k]}: number {i}");
+                Assert.True(Math.Abs(expected[i] - actual[i]) < 0.0021
+                    || Math.Abs(Math.Abs(expected[i] - actual[i]) - 360) < 0.01, $"{axes[k]}: number {i}");
         }
     }
 

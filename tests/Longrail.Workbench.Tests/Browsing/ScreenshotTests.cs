@@ -2,8 +2,8 @@ using Microsoft.Playwright;
 
 namespace Longrail.Workbench.Tests.Browsing;
 
-/// <summary>The pictures of the pages in docs/figures. With UPDATE_SNAPSHOTS=1 they are taken anew; else it is only checked
-/// that there are some, since two machines' fonts never agree to the pixel.</summary>
+/// <summary>The pictures of the pages in docs/figures. With UPDATE_SNAPSHOTS=1 they are taken anew; else it is only
+/// checked that there are some, since two machines' fonts never agree to the pixel.</summary>
 public sealed class ScreenshotTests(Bench bench)
 {
     [Theory]

@@ -18,7 +18,8 @@ public sealed class TablePlaceTests(Bench bench)
         Assert.Equal(2.5, await open.ValueAsync("Ball speed"));
         foreach (string handle in (string[])["ball:cue", "ball:9", "aim", "contact", "tip"])
             await Assertions.Expect(open.Handle(handle)).ToHaveCountAsync(1);
-        await Assertions.Expect(open.Page.Locator("#said")).ToContainTextAsync("9 off the right cushion at 2.83 drops in left-side.");
+        await Assertions.Expect(open.Page.Locator("#said"))
+            .ToContainTextAsync("9 off the right cushion at 2.83 drops in left-side.");
     }
 
     [Fact]
@@ -31,9 +32,9 @@ public sealed class TablePlaceTests(Bench bench)
         await open.LinkOtherThanAsync(before);
 
         string said = (await open.Handle("ball:9").GetAttributeAsync("aria-valuetext"))!;
-        Assert.Equal(
-            $"{await open.Field("Along, from the head").InputValueAsync()} diamonds along, {await open.Field("Across, from the right").InputValueAsync()} diamonds across",
-            said);
+        string along = await open.Field("Along, from the head").InputValueAsync();
+        string across = await open.Field("Across, from the right").InputValueAsync();
+        Assert.Equal($"{along} diamonds along, {across} diamonds across", said);
         Assert.NotEqual(2.6, await open.ValueAsync("Along, from the head"));
         await Assertions.Expect(open.Events).ToContainTextAsync("9 in left-side");
         Assert.NotEqual(-46.84, await open.ValueAsync("Stick's line"));
@@ -171,7 +172,8 @@ public sealed class TablePlaceTests(Bench bench)
         await using OpenPage open = await bench.OpenAsync();
         string link = open.Link;
         await OpenFileAsync(open, file);
-        await Assertions.Expect(open.Page.Locator(".refusal").First).ToContainTextAsync(new System.Text.RegularExpressions.Regex(words));
+        await Assertions.Expect(open.Page.Locator(".refusal").First)
+            .ToContainTextAsync(new System.Text.RegularExpressions.Regex(words));
         Assert.Equal(link, open.Link);
     }
 
@@ -181,7 +183,8 @@ public sealed class TablePlaceTests(Bench bench)
         const string Hostile = "<script>window.hit=1</script><img src=x onerror=window.hit=1>";
         string name = System.Text.Json.JsonSerializer.Serialize(Hostile);
         await using OpenPage open = await bench.OpenAsync();
-        await OpenFileAsync(open, $$$"""{"title":{{{name}}},"balls":[{"id":"cue","x":1,"y":0.6},{"id":"b-2","x":1.5,"y":0.6}],"stroke":{"speed":3}}""");
+        await OpenFileAsync(open,
+            $$"""{"title": {{name}}, "balls": [{ "id": "cue", "x": 1, "y": 0.6 }], "stroke": { "speed": 3 } }""");
 
         await Assertions.Expect(open.Page.Locator("h1")).ToHaveTextAsync(Hostile);
         Assert.False(await open.Page.EvaluateAsync<bool>("'hit' in window"));
@@ -291,10 +294,15 @@ public sealed class TablePlaceTests(Bench bench)
         await Assertions.Expect(open.Handle("ball:1")).ToHaveCountAsync(1);
         await open.Page.GetByText("Take 1 off the table").ClickAsync();
         await Assertions.Expect(open.Handle("ball:1")).ToHaveCountAsync(0);
-        string throwBefore = await open.Page.Locator(".figure", new PageLocatorOptions { HasText = "throw" }).InnerTextAsync();
-        await open.Page.Locator("select").And(open.Page.GetByLabel("Balls", new PageGetByLabelOptions { Exact = true })).SelectOptionAsync("dirty");
-        await Assertions.Expect(open.Page.Locator(".figure", new PageLocatorOptions { HasText = "throw" })).Not.ToHaveTextAsync(throwBefore);
-        await open.Page.Locator("select").And(open.Page.GetByLabel("Table", new PageGetByLabelOptions { Exact = true })).SelectOptionAsync("pool-8ft");
+        string throwBefore = await open.Page.Locator(".figure", new PageLocatorOptions { HasText = "throw" })
+            .InnerTextAsync();
+        await open.Page.Locator("select")
+            .And(open.Page.GetByLabel("Balls", new PageGetByLabelOptions { Exact = true })).SelectOptionAsync("dirty");
+        await Assertions.Expect(open.Page.Locator(".figure", new PageLocatorOptions { HasText = "throw" }))
+            .Not.ToHaveTextAsync(throwBefore);
+        await open.Page.Locator("select")
+            .And(open.Page.GetByLabel("Table", new PageGetByLabelOptions { Exact = true }))
+            .SelectOptionAsync("pool-8ft");
         await Assertions.Expect(open.Page.Locator(".side")).ToContainTextAsync("2337 × 1168 mm");
     }
 
@@ -303,7 +311,9 @@ public sealed class TablePlaceTests(Bench bench)
         await open.Page.GetByText("Open…").ClickAsync();
         await open.Page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload
         {
-            Name = "scene.json", MimeType = "application/json", Buffer = System.Text.Encoding.UTF8.GetBytes(text),
+            Name = "scene.json",
+            MimeType = "application/json",
+            Buffer = System.Text.Encoding.UTF8.GetBytes(text),
         });
         await Assertions.Expect(open.Page.Locator("#open-dialog")).ToBeHiddenAsync();
     }

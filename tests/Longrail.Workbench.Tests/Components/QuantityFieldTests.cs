@@ -36,10 +36,12 @@ public sealed class QuantityFieldTests : BunitContext
     {
         IRenderedComponent<QuantityField> field = Field(_ => { });
         Assert.Equal(field.Find("input").Id, field.Find("label").GetAttribute("for"));
-        Assert.All(field.FindAll("button"), button => Assert.StartsWith("Ball speed: ", button.GetAttribute("aria-label"), StringComparison.Ordinal));
+        Assert.All(field.FindAll("button"), button =>
+            Assert.StartsWith("Ball speed: ", button.GetAttribute("aria-label"), StringComparison.Ordinal));
     }
 
-    private IRenderedComponent<QuantityField> Field(Action<string> onTyped) => Render<QuantityField>(parameters => parameters
+    private IRenderedComponent<QuantityField> Field(Action<string> onTyped) =>
+        Render<QuantityField>(parameters => parameters
         .Add(field => field.Label, "Ball speed")
         .Add(field => field.Value, "2.5")
         .Add(field => field.Unit, "mph")

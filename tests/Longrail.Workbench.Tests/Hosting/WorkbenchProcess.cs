@@ -74,6 +74,7 @@ public sealed class WorkbenchProcess : IAsyncDisposable
 
     // The program's own folder, not the tests': what is run is what is built.
     private static string Program =>
-        AppContext.BaseDirectory.TrimEnd(Path.DirectorySeparatorChar).Replace("Longrail.Workbench.Tests", "Longrail.Workbench", StringComparison.Ordinal)
+        AppContext.BaseDirectory.TrimEnd(Path.DirectorySeparatorChar)
+            .Replace("Longrail.Workbench.Tests", "Longrail.Workbench", StringComparison.Ordinal)
         + Path.DirectorySeparatorChar + "Longrail.Workbench.dll";
 }

@@ -59,7 +59,8 @@ public sealed class SceneLinkTests
     public void A_small_link_that_swells_without_end_is_cut_off()
     {
         using var packed = new MemoryStream();
-        using (var pack = new System.IO.Compression.BrotliStream(packed, System.IO.Compression.CompressionLevel.Optimal, leaveOpen: true))
+        using (var pack = new System.IO.Compression.BrotliStream(packed,
+            System.IO.Compression.CompressionLevel.Optimal, leaveOpen: true))
         {
             for (int k = 0; k < 2000; k++)
                 pack.Write(new byte[100_000]);

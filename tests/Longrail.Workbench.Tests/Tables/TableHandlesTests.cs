@@ -55,7 +55,8 @@ public sealed class TableHandlesTests
     {
         Vec2 grip = TableHandles.AimGrip(_outcome, aim, 0);
         (_, string value) = TableHandles.AimEdit(_outcome, aim, 0, TablePoint.From(grip));
-        double back = SceneSetting.With(SampleScenes.Opening.Scene!, "stroke.aim", value).Scene!.Stroke!.Aim!.Angle!.Value.Value;
+        double back = SceneSetting.With(SampleScenes.Opening.Scene!, "stroke.aim", value)
+            .Scene!.Stroke!.Aim!.Angle!.Value.Value;
         // The field shows a thousandth of a degree.
         return Math.Abs(Math.IEEERemainder(back - aim, 2 * Math.PI)) < 0.0006 * Math.PI / 180;
     });
@@ -64,7 +65,8 @@ public sealed class TableHandlesTests
     public void The_ghost_ball_where_it_lies_is_the_cut_that_was_read()
     {
         var meeting = TableHandles.Meeting(_outcome)!;
-        (string path, string value) = TableHandles.ContactEdit(_outcome, 0, 1, TablePoint.From(meeting.BeforeA.Position))!.Value;
+        (string path, string value) = TableHandles.ContactEdit(_outcome, 0, 1,
+            TablePoint.From(meeting.BeforeA.Position))!.Value;
         Outcome again = Play(SceneSetting.With(SampleScenes.Opening.Scene!, path, value).Scene!);
         double cut = again.Readings.Events.OfType<Physics.Shots.Readings.MeetReading>().First().CutDegrees;
         double was = _outcome.Readings.Events.OfType<Physics.Shots.Readings.MeetReading>().First().CutDegrees;
