@@ -187,11 +187,11 @@ internal sealed class OpenTable(AimQueue queue) : IDisposable
             SceneCompilation made = await queue.CompileAsync(scene, search.Token);
             if (search.IsCancellationRequested)
                 return;
-            IsFinding = false;
             if (made.Ready is { } ready)
                 Play(ready);
             else
                 Stand(made);
+            IsFinding = false;
             Changed?.Invoke();
         }
         catch (OperationCanceledException)

@@ -52,6 +52,8 @@ public sealed class OpenPage : IAsyncDisposable
         await Page.Locator("main h1").WaitForAsync();
         ILocator deaf = Page.Locator(".table-place .stage:not([data-ready]), .playback:not([data-ready])");
         await Assertions.Expect(deaf).ToHaveCountAsync(0);
+        if (!Page.Url.Contains("/not-found", StringComparison.Ordinal))
+            await Assertions.Expect(Page.Locator(".playback[data-ready]")).ToHaveCountAsync(1);
         await SettledAsync();
     }
 
@@ -64,6 +66,15 @@ public sealed class OpenPage : IAsyncDisposable
     /// <summary>What a number field shows.</summary>
     public async Task<double> ValueAsync(string label) =>
         double.Parse(await Field(label).InputValueAsync(), CultureInfo.InvariantCulture);
+
+    /// <summary>What a number field shows once it is as wanted, or after ten seconds: the address and the fields do not
+    /// change in the same moment.</summary>
+    public async Task<double> ValueOnceAsync(string label, Func<double, bool> isWanted)
+    {
+        for (int k = 0; k < 200 && !isWanted(await ValueAsync(label)); k++)
+            await Page.WaitForTimeoutAsync(50);
+        return await ValueAsync(label);
+    }
 
     /// <summary>Drags a handle by screen pixels, in steps as a hand does.</summary>
     public async Task DragAsync(string name, float dx, float dy)
