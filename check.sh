@@ -13,6 +13,8 @@ fail() { printf '%s\n' "$1" >&2; printf '0 passed, 1 failed, 0 skipped\n'; exit 
 need_packages=()
 if ! ldconfig -p 2>/dev/null | grep -q 'libfontconfig\.so\.1'; then need_packages+=(libfontconfig1); fi
 if ! ls /usr/share/fonts/truetype/dejavu/DejaVuSans.ttf >/dev/null 2>&1; then need_packages+=(fonts-dejavu-core); fi
+# The workbench's pages are tested in a real browser.
+if ! [ -x /usr/bin/chromium ]; then need_packages+=(chromium); fi
 if [ "${#need_packages[@]}" -gt 0 ]; then
     echo "== this machine lacks: ${need_packages[*]}"
     sudo_if_needed=""
@@ -20,9 +22,9 @@ if [ "${#need_packages[@]}" -gt 0 ]; then
     if command -v apt-get >/dev/null 2>&1; then
         $sudo_if_needed apt-get update -qq >/dev/null 2>&1
         DEBIAN_FRONTEND=noninteractive $sudo_if_needed apt-get install -y -qq "${need_packages[@]}" >/dev/null 2>&1 \
-            || echo "could not install ${need_packages[*]}: the tests of PNG and PDF text will fail and say so" >&2
+            || echo "could not install ${need_packages[*]}: tests that need them will fail or be skipped, and say so" >&2
     else
-        echo "install them by hand: the tests of PNG and PDF text will fail and say so" >&2
+        echo "install them by hand: tests that need them will fail or be skipped, and say so" >&2
     fi
 fi
 

@@ -26,6 +26,18 @@ public static class ContrastPicture
     /// <param name="contrast">The comparison.</param>
     public static string DrawPlan(Contrast contrast) => ContrastSheet.DrawPlan(Reduce(contrast, null, null));
 
+    /// <summary>The table alone in two parts without a sheet around them, for a page; each row's paths are a group of
+    /// class "variant" with the row's index.</summary>
+    /// <param name="contrast">The comparison.</param>
+    /// <param name="width">Width of the sheet, tenths of a millimetre, from 400 to 10000.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The width is out of range.</exception>
+    public static Plan DrawParts(Contrast contrast, double width)
+    {
+        if (width is not (>= 400 and <= 10000))
+            throw new ArgumentOutOfRangeException(nameof(width), width, "A plan is 400 to 10000 units wide.");
+        return ContrastSheet.DrawParts(Reduce(contrast, null, null), width);
+    }
+
     private static ContrastDrawing Reduce(Contrast contrast, string? tableName, DateOnly? date)
     {
         Trace trace = contrast.Base.Trace;

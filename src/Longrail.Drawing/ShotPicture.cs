@@ -21,6 +21,39 @@ public static class ShotPicture
     /// <exception cref="ArgumentException">Names or stripe axes are not one per ball.</exception>
     public static string DrawPlan(ShotPictureInput input) => ShotSheet.DrawPlan(Reduce(input));
 
+    /// <summary>The table alone in two parts without a sheet around them, for a page that renews the shot many times a
+    /// second over a table that stays; each numbered event is a group of class "event".</summary>
+    /// <param name="input">The shot.</param>
+    /// <param name="width">Width of the sheet, tenths of a millimetre, from 400 to 10000; type keeps its size, so a
+    /// narrow sheet has larger type against the table.</param>
+    /// <exception cref="ArgumentException">Names or stripe axes are not one per ball.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The width is out of range.</exception>
+    public static Plan DrawParts(ShotPictureInput input, double width)
+    {
+        if (width is not (>= 400 and <= 10000))
+            throw new ArgumentOutOfRangeException(nameof(width), width, "A plan is 400 to 10000 units wide.");
+        return ShotSheet.DrawParts(Reduce(input), width);
+    }
+
+    /// <summary>What happened, line by line in the words of the drawing's key, with the numbers that stand in circles
+    /// on it.</summary>
+    /// <exception cref="ArgumentException">Names or stripe axes are not one per ball.</exception>
+    public static IReadOnlyList<PlanLine> Lines(ShotPictureInput input)
+    {
+        var lines = new List<PlanLine>();
+        int number = 0;
+        for (int k = 0; k < input.Trace.Events.Count; k++)
+        {
+            ShotEvent e = input.Trace.Events[k];
+            bool numbered = IsNumbered(e);
+            lines.Add(new PlanLine(
+                k, numbered ? ++number : null, e.Time, EventWords.What(e, input.Names),
+                EventWords.Reading(input.Readings.Events[k])));
+        }
+
+        return lines;
+    }
+
     private static ShotDrawing Reduce(ShotPictureInput input)
     {
         int count = input.Trace.Setup.Balls.Count;
@@ -69,8 +102,7 @@ public static class ShotPicture
         for (int k = 0; k < input.Trace.Events.Count; k++)
         {
             ShotEvent e = input.Trace.Events[k];
-            // Where a skid ends and where a ball stops is seen on the path itself.
-            if (e.Kind is ShotEventKind.SlideEnds or ShotEventKind.Stops)
+            if (!IsNumbered(e))
                 continue;
             rows.Add(new KeyRow(
                 rows.Count + 1, e.Time, TablePoint.From(e.BeforeA.Position), Beside(e),
@@ -79,6 +111,9 @@ public static class ShotPicture
 
         return rows;
     }
+
+    // Where a skid ends and where a ball stops is seen on the path itself.
+    private static bool IsNumbered(ShotEvent e) => e.Kind is not (ShotEventKind.SlideEnds or ShotEventKind.Stops);
 
     // A label stands outside the bed at a cushion, behind the ball at a stroke, above it elsewhere.
     private static SvgPoint Beside(ShotEvent e) => e.Kind switch

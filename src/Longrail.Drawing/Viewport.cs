@@ -18,6 +18,9 @@ public sealed record Viewport(double Left, double Bottom, double Scale)
     /// <summary>The point on the sheet of a point on the table.</summary>
     public SvgPoint ToSheet(TablePoint point) => new(Left + Scale * point.X, Bottom - Scale * point.Y);
 
+    /// <summary>The point on the table of a point on the sheet.</summary>
+    public TablePoint ToTable(SvgPoint point) => new((point.X - Left) / Scale, (Bottom - point.Y) / Scale);
+
     /// <summary>The length on the sheet of a length on the table.</summary>
     /// <param name="metres">Metres.</param>
     public double ToSheet(double metres) => Scale * metres;

@@ -40,12 +40,41 @@ internal static class ContrastSheet
         return svg.Finish();
     }
 
-    private static void DrawShots(SvgWriter svg, Viewport view, ContrastDrawing contrast)
+    /// <summary>The table alone in two parts, each variant's paths in a group of their own.</summary>
+    internal static Plan DrawParts(ContrastDrawing contrast, double width)
+    {
+        (Viewport view, double height) = Sheet.PlacePlan(contrast.Equipment.Table, width);
+        var table = SvgWriter.Part();
+        table.Rectangle(0, 0, width, height, Ink.Paper);
+        TablePlan.Draw(table, view, contrast.Equipment.Table, dimensions: false);
+        var over = SvgWriter.Part();
+        DrawShots(over, view, contrast, apart: true);
+        return new Plan
+        {
+            Width = width,
+            Height = height,
+            View = view,
+            Title = Title(contrast),
+            Description = Description(contrast),
+            Table = table.FinishPart(),
+            Shot = over.FinishPart(),
+            Numbered = 0,
+        };
+    }
+
+    private static void DrawShots(SvgWriter svg, Viewport view, ContrastDrawing contrast, bool apart = false)
     {
         var taken = new Occupancy();
         TakePlaces(view, contrast, taken);
-        foreach (VariantDrawing variant in contrast.Variants)
-            DrawPaths(svg, view, variant);
+        for (int k = 0; k < contrast.Variants.Count; k++)
+        {
+            if (apart)
+                svg.Begin("variant", k);
+            DrawPaths(svg, view, contrast.Variants[k]);
+            if (apart)
+                svg.End();
+        }
+
         DrawRests(svg, view, contrast);
         DrawBalls(svg, view, contrast, taken);
         DrawLabels(svg, view, contrast, taken);

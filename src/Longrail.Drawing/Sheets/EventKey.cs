@@ -12,13 +12,17 @@ internal static class EventKey
     private const double SecondLine = 29;
     private const double Half = Ink.Small * Ink.HalfCapital;
 
-    /// <summary>Puts a numbered circle near each place, joined to it by a thin line.</summary>
+    /// <summary>Puts a numbered circle near each place, joined to it by a thin line; where a page is to point at one
+    /// of them, each in a group of its own.</summary>
     internal static void DrawCircles(
-        SvgWriter svg, Viewport view, IReadOnlyList<KeyRow> rows, double ballRadius, Occupancy taken)
+        SvgWriter svg, Viewport view, IReadOnlyList<KeyRow> rows, double ballRadius, Occupancy taken,
+        bool apart = false)
     {
         svg.Begin("events");
         foreach (KeyRow row in rows)
         {
+            if (apart)
+                svg.Begin("event", row.Number);
             SvgPoint anchor = view.ToSheet(row.At);
             SvgPoint at = taken.Place(anchor, ballRadius + CircleRadius + 8, CircleRadius, row.Beside);
             double distance = anchor.DistanceTo(at);
@@ -29,6 +33,8 @@ internal static class EventKey
             svg.Text(
                 at.Moved(0, Ink.Small * Ink.HalfCapital), Number(row.Number),
                 new TextStyle(Ink.Small, Ink.Graphite, Bold: true, TextAnchor.Middle));
+            if (apart)
+                svg.End();
         }
 
         svg.End();

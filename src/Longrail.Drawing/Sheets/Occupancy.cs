@@ -3,6 +3,8 @@ namespace Longrail.Drawing.Sheets;
 /// <summary>Remembers what is already drawn where, so that marks and labels keep out of each other's way.</summary>
 internal sealed class Occupancy
 {
+    private const int Rings = 5;
+
     private readonly List<(SvgPoint Centre, double Radius)> _discs = [];
     private readonly List<SvgPoint> _lines = [];
 
@@ -32,9 +34,13 @@ internal sealed class Occupancy
     /// <param name="preferred">Direction in which it would best stand, on the sheet; zero for no preference.</param>
     internal SvgPoint Place(SvgPoint anchor, double near, double radius, SvgPoint preferred)
     {
+        // Most of what is drawn is too far away to matter for any of the places that are tried.
+        double reach = near + 0.8 * (Rings - 1) * radius + radius + 3;
+        SvgPoint[] lines = [.. _lines.Where(point => point.DistanceTo(anchor) < reach)];
+        (SvgPoint, double)[] discs = [.. _discs.Where(disc => disc.Centre.DistanceTo(anchor) < reach + disc.Radius)];
         SvgPoint best = anchor;
         double least = double.PositiveInfinity;
-        for (int ring = 0; ring < 5; ring++)
+        for (int ring = 0; ring < Rings; ring++)
         {
             for (int k = 0; k < 24; k++)
             {
@@ -42,7 +48,7 @@ internal sealed class Occupancy
                 double distance = near + 0.8 * ring * radius;
                 SvgPoint at = anchor.Moved(Math.Cos(angle) * distance, Math.Sin(angle) * distance);
                 double along = Math.Cos(angle) * preferred.X + Math.Sin(angle) * preferred.Y;
-                double cost = Cost(at, radius) + 3.0 * ring - 1.5 * along;
+                double cost = Cost(at, radius, discs, lines) + 3.0 * ring - 1.5 * along;
                 if (cost < least)
                     (best, least) = (at, cost);
             }
@@ -52,12 +58,13 @@ internal sealed class Occupancy
         return best;
     }
 
-    private double Cost(SvgPoint at, double radius)
+    private static double Cost(
+        SvgPoint at, double radius, (SvgPoint Centre, double Radius)[] discs, SvgPoint[] lines)
     {
         double cost = 0;
-        foreach ((SvgPoint centre, double other) in _discs)
+        foreach ((SvgPoint centre, double other) in discs)
             cost += 100 * Math.Max(0, 1 - centre.DistanceTo(at) / (other + radius + 2));
-        foreach (SvgPoint point in _lines)
+        foreach (SvgPoint point in lines)
             cost += point.DistanceTo(at) < radius + 3 ? 2.0 : 0;
         return cost;
     }

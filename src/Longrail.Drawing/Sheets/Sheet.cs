@@ -47,14 +47,21 @@ internal static class Sheet
     /// <summary>The table alone on a small sheet with type as large as on a big one, and where it lies there.</summary>
     internal static SvgWriter BeginPlan(TableSpec table, string title, string description, out Viewport view)
     {
-        const double Margin = 46;
-        double scale = (PlanWidth - 2 * Margin) / (table.Length + 2 * TablePlan.RailWidth);
-        double height = 2 * Margin + scale * (table.Width + 2 * TablePlan.RailWidth);
-        view = new Viewport(
-            Margin + scale * TablePlan.RailWidth, height - Margin - scale * TablePlan.RailWidth, scale);
+        (view, double height) = PlacePlan(table, PlanWidth);
         var svg = new SvgWriter(PlanWidth, height, title, description);
         svg.Rectangle(0, 0, PlanWidth, height, Ink.Paper);
         return svg;
+    }
+
+    /// <summary>Where the table lies on a sheet of its own, and how high that sheet is.</summary>
+    internal static (Viewport View, double Height) PlacePlan(TableSpec table, double width)
+    {
+        const double Margin = 46;
+        double scale = (width - 2 * Margin) / (table.Length + 2 * TablePlan.RailWidth);
+        double height = 2 * Margin + scale * (table.Width + 2 * TablePlan.RailWidth);
+        return (
+            new Viewport(Margin + scale * TablePlan.RailWidth, height - Margin - scale * TablePlan.RailWidth, scale),
+            height);
     }
 
     internal static SvgWriter Begin(string title, string description)

@@ -34,7 +34,29 @@ internal static class ShotSheet
         return svg.Finish();
     }
 
-    private static void DrawShot(SvgWriter svg, Viewport view, ShotDrawing shot, int numbered)
+    /// <summary>The table alone in two parts, so that a page can renew the shot without the table under it.</summary>
+    internal static Plan DrawParts(ShotDrawing shot, double width)
+    {
+        (Viewport view, double height) = Sheet.PlacePlan(shot.Equipment.Table, width);
+        var table = SvgWriter.Part();
+        table.Rectangle(0, 0, width, height, Ink.Paper);
+        TablePlan.Draw(table, view, shot.Equipment.Table, dimensions: false);
+        var over = SvgWriter.Part();
+        DrawShot(over, view, shot, Math.Min(shot.Key.Count, MostNumbersOnPlan), apart: true);
+        return new Plan
+        {
+            Width = width,
+            Height = height,
+            View = view,
+            Title = Title(shot),
+            Description = Description(shot),
+            Table = table.FinishPart(),
+            Shot = over.FinishPart(),
+            Numbered = Math.Min(shot.Key.Count, MostNumbersOnPlan),
+        };
+    }
+
+    private static void DrawShot(SvgWriter svg, Viewport view, ShotDrawing shot, int numbered, bool apart = false)
     {
         IReadOnlyList<string> colours = BallInk.Assign(shot.Tracks.Count, shot.Struck);
         var taken = new Occupancy();
@@ -44,7 +66,7 @@ internal static class ShotSheet
         DrawBalls(svg, view, shot, colours, taken);
         DrawFaces(svg, view, shot, colours, taken);
         double ball = shot.Tracks.Count == 0 ? 0 : view.ToSheet(shot.Tracks[0].Radius);
-        EventKey.DrawCircles(svg, view, [.. shot.Key.Take(numbered)], ball, taken);
+        EventKey.DrawCircles(svg, view, [.. shot.Key.Take(numbered)], ball, taken, apart);
     }
 
     private static void TakePlaces(Viewport view, ShotDrawing shot, Occupancy taken)

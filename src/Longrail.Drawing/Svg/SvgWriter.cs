@@ -27,11 +27,26 @@ public sealed class SvgWriter
         Element($"<desc>{SvgText.Escape(description)}</desc>");
     }
 
+    private SvgWriter() => _depth = 1;
+
+    /// <summary>Begins a part of a picture: elements without a sheet around them, for a page that has its
+    /// own.</summary>
+    public static SvgWriter Part() => new();
+
     /// <summary>Begins a group with a name of its own.</summary>
     /// <param name="role">What the group holds, as a class name for those who style or test the picture.</param>
     public void Begin(string role)
     {
         Element($"<g class=\"{SvgText.Escape(role)}\">");
+        _depth++;
+    }
+
+    /// <summary>Begins a group that stands for one of several things of its kind.</summary>
+    /// <param name="role">What the group holds, as a class name.</param>
+    /// <param name="number">Which one it is; written as the attribute data-number.</param>
+    public void Begin(string role, int number)
+    {
+        Element($"<g class=\"{SvgText.Escape(role)}\" data-number=\"{N(number)}\">");
         _depth++;
     }
 
@@ -86,6 +101,12 @@ public sealed class SvgWriter
         string set = $"font-size=\"{N(style.Size)}\" fill=\"{style.Colour}\"{bold}{anchor}{turn}";
         Element($"<text x=\"{N(at.X)}\" y=\"{N(at.Y)}\" {set}>{SvgText.Escape(text)}</text>");
     }
+
+    /// <summary>The finished part.</summary>
+    /// <exception cref="InvalidOperationException">A group of it is still open.</exception>
+    public string FinishPart() => _depth == 1
+        ? _text.ToString()
+        : throw new InvalidOperationException("A group of the picture was not ended.");
 
     /// <summary>The finished picture.</summary>
     /// <exception cref="InvalidOperationException">A group is still open.</exception>

@@ -17,6 +17,9 @@ internal abstract class Field<TPart> : Field
     /// its path.</summary>
     internal Action<TPart>? Replaces { get; init; }
 
+    /// <summary>The same for a field whose value decides what it stands instead of.</summary>
+    internal Action<TPart>? ReplacesOnceRead { get; init; }
+
     /// <summary>Reads the value at the reader's current token; what is wrong with it goes to the state.</summary>
     internal abstract void Read(ref Utf8JsonReader json, TPart part, SceneReadState state);
 
@@ -44,5 +47,6 @@ internal abstract class Field<TPart> : Field
 
         Replaces?.Invoke(part);
         Read(ref value, part, state);
+        ReplacesOnceRead?.Invoke(part);
     }
 }

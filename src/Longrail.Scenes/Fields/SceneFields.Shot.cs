@@ -67,7 +67,13 @@ public static partial class SceneFields
             (b, v) => b.FrozenTo = v is null ? null : TableWords.Cushion(v),
             null, "The cushion that the ball touches; stands instead of the coordinate square to that cushion.")
         {
-            Replaces = b => b.FrozenTo = null,
+            ReplacesOnceRead = b =>
+            {
+                if (b.FrozenTo is CushionName.Head or CushionName.Foot)
+                    b.X = b.Along = null;
+                else if (b.FrozenTo is not null)
+                    b.Y = b.Across = null;
+            },
         },
         new NumberField<SceneBall>(
             "diameter", QuantityKind.Length, new NumberRange(0.02, 0.15), b => b.Diameter, (b, v) => b.Diameter = v,

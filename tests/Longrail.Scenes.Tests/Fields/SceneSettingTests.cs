@@ -76,6 +76,18 @@ public sealed class SceneSettingTests
     }
 
     [Theory]
+    [InlineData("left", true, false)]
+    [InlineData("foot", false, true)]
+    public void Freezing_takes_the_place_of_the_coordinate_square_to_the_cushion(string cushion, bool hasX,
+        bool hasAcross)
+    {
+        Scene free = Read("""{"balls":[{"id":"9","x":1,"across":2}]}""");
+        Scene frozen = Set(free, "balls.9.frozenTo", cushion);
+        Assert.Equal((hasX, hasAcross), (frozen.Balls[0].X is not null, frozen.Balls[0].Across is not null));
+        Assert.NotNull(SceneCompiler.Compile(frozen).Ready);
+    }
+
+    [Theory]
     [InlineData("stroke.sped", "2", "unknown field")]
     [InlineData("stroke.speed.x", "2", "has no field")]
     [InlineData("stroke.speed", "2 kg", "is a mass")]
