@@ -27,7 +27,7 @@ public static class DiamondCount
     /// <returns>Diamonds along the cushion; null for a ball that does not move towards it.</returns>
     /// <remarks>A ball whose centre is c off the nose line and comes in at angle a from the normal has to go on
     /// c + setback square to the cushion, and (c + setback) tan a along it.</remarks>
-    public static double? ThroughTheSight(CushionName cushion, Vec2 centre, Vec2 velocity, TableSpec table)
+    public static double? Sight(CushionName cushion, Vec2 centre, Vec2 velocity, TableSpec table)
     {
         ArgumentNullException.ThrowIfNull(table);
         (double gap, double square, double along) = cushion switch
@@ -48,7 +48,7 @@ public static class DiamondCount
     {
         DiamondNumbering.Tens =>
             "Diamonds in tens, counted at the nose: along 0-80 from the head, across 0-40 from the right",
-        DiamondNumbering.ThroughTheSight =>
+        DiamondNumbering.Sight =>
             "Cushions counted through the sight along the incoming line; places on the bed at the nose",
         _ => "Diamonds counted at the nose: along 0-8 from the head, across 0-4 from the right",
     };

@@ -1,5 +1,6 @@
 using Longrail.Physics.Equipment;
 using Longrail.Physics.Geometry;
+using Longrail.Physics.Shots.Readings;
 
 namespace Longrail.Drawing.Tests;
 
@@ -8,10 +9,10 @@ public class DiamondCountTests
     private const double Inch = 0.0254;
 
     [Theory]
-    [InlineData(DiamondNumbering.AtTheNose, 2.834, "2.83")]
+    [InlineData(DiamondNumbering.Nose, 2.834, "2.83")]
     [InlineData(DiamondNumbering.Tens, 2.834, "28.3")]
-    [InlineData(DiamondNumbering.ThroughTheSight, 2.834, "2.83")]
-    [InlineData(DiamondNumbering.AtTheNose, -0.001, "0.00")]
+    [InlineData(DiamondNumbering.Sight, 2.834, "2.83")]
+    [InlineData(DiamondNumbering.Nose, -0.001, "0.00")]
     public void A_place_is_written_as_the_convention_does(DiamondNumbering numbering, double diamonds, string text) =>
         Assert.Equal(text, DiamondCount.Text(numbering, diamonds));
 
@@ -37,13 +38,13 @@ public class DiamondCountTests
                 CushionName.Head => (new Vec2(1.125 * Inch, 0.5), new Vec2(-cos, sin), table.DiamondAcross, 0.5),
                 _ => (new Vec2(table.Length - 1.125 * Inch, 0.5), new Vec2(cos, sin), table.DiamondAcross, 0.5),
             };
-            double seen = DiamondCount.ThroughTheSight(cushion, centre, velocity, table)!.Value;
+            double seen = DiamondCount.Sight(cushion, centre, velocity, table)!.Value;
             Assert.Equal(inches, (seen * diamond - at) / Inch, 0.0051);
         }
     }
 
     [Fact]
     public void A_ball_that_does_not_come_to_the_cushion_is_not_counted_there() =>
-        Assert.Null(DiamondCount.ThroughTheSight(
+        Assert.Null(DiamondCount.Sight(
         CushionName.Left, new Vec2(1, 1), new Vec2(1, 0), EquipmentPresets.DefaultTable.Table));
 }

@@ -1,4 +1,4 @@
-using Longrail.Drawing;
+using Longrail.Physics.Shots.Readings;
 
 namespace Longrail.Workbench.Tables;
 

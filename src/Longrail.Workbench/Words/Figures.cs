@@ -141,8 +141,8 @@ internal static class Figures
     ];
 
     private static double Seen(CushionReading c, ShotEvent e, ShotSetup setup, BenchView view) =>
-        view.Numbering == DiamondNumbering.ThroughTheSight && e.Cushion is { } cushion
-            ? DiamondCount.ThroughTheSight(cushion, e.BeforeA.Position, e.BeforeA.Velocity,
+        view.Numbering == DiamondNumbering.Sight && e.Cushion is { } cushion
+            ? DiamondCount.Sight(cushion, e.BeforeA.Position, e.BeforeA.Velocity,
                 setup.Equipment.Table) ?? c.TouchDiamonds
             : c.TouchDiamonds;
 
